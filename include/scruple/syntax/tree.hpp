@@ -1,0 +1,421 @@
+// SPDX-License-Identifier: MIT
+// The syntax tree of one file: one statement a line, in flat arrays.
+//
+// The tree says what is written, not what it means: names are places in the text,
+// units are units, and a line that cannot be read is a statement too. It never owns text.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <variant>
+#include <vector>
+
+#include "scruple/quantity/unit.hpp"
+#include "scruple/text/source.hpp"
+
+namespace scruple::syntax {
+
+using text::Span;
+
+/// A run of elements in one of the tree's arrays.
+struct Slice {
+    std::uint32_t first = 0;
+    std::uint32_t count = 0;
+};
+
+/// `0.7`, `1 1/2`, `½`: exact. A loose number (`0,7`, `1:9`, 40 digits) has denominator 0 and only its span.
+struct Number {
+    std::int64_t numerator = 0;
+    std::uint32_t denominator = 0;
+    Span span;
+    [[nodiscard]] bool loose() const { return denominator == 0; }
+    [[nodiscard]] quantity::Exact value() const { return {numerator, static_cast<std::int64_t>(denominator)}; }
+};
+
+/// `700 ml`. A loose quantity has Unit::none, and `unit_span` is what stands where the unit belongs (empty: nothing).
+struct Quantity {
+    Number number;
+    Span unit_span;
+    quantity::Unit unit = quantity::Unit::none;
+    [[nodiscard]] bool loose() const { return number.loose() || unit == quantity::Unit::none; }
+    [[nodiscard]] Span span() const { return {number.span.begin, unit_span.empty() ? number.span.end : unit_span.end}; }
+};
+
+/// `45 to 50 C`, or one quantity twice.
+struct Range {
+    Quantity low;
+    Quantity high;
+};
+
+using Index = std::uint32_t;
+inline constexpr Index nowhere = 0xFFFFFFFF;
+
+/// A name as written: a bare one, or the inside of the quotes of a quoted one.
+struct Name {
+    Span span;
+    bool quoted = false;
+};
+
+/// `(anhydrous, 20 % w/v in propylene glycol)`, `(saturated at 20 C)`
+struct FormGiven {
+    Span span;               ///< with its parentheses
+    Slice words;             ///< of names: `anhydrous`, `distilled`
+    Index strength = nowhere;  ///< of quantities: `20 % w/v`; loose for a bare `%`
+    Span solvent;            ///< `propylene glycol`; empty for water
+    bool saturated = false;
+    Index saturated_at = nowhere;  ///< of ranges
+};
+
+/// A chemical, a part, another recipe: a name and perhaps a form.
+struct Substance {
+    Name name;
+    Index form = nowhere;  ///< of forms
+};
+
+/// `film 135`, `sheet 8x10 in`: what is counted.
+struct FilmFormat {
+    Span span;              ///< `135`, `8x10 in`
+    Number width, height;   ///< of a sheet with a stated size; loose otherwise
+    std::uint8_t length_unit = 0;  ///< 0 none, 'i' in, 'c' cm, 'm' mm
+    bool sheet = false;
+};
+
+/// `6 films 135`, `24 sheets 8x10 in`, `0.5 m2`
+struct Item {
+    Number count;            ///< of films or sheets
+    Index format = nowhere;  ///< of formats; nowhere for an area
+    Index area = nowhere;    ///< of quantities
+};
+
+/// `per film 135`, `per 1 l`
+struct Per {
+    Index format = nowhere;
+    Index quantity = nowhere;
+};
+
+struct Money {
+    Number value;
+    Span currency;
+};
+
+/// `2026-12-03`; year 0 never stands for a date. Whether the day exists is for the checker.
+struct Date {
+    std::int16_t year = 0;
+    std::uint8_t month = 0, day = 0;
+    Span span;
+};
+
+// ---- headings -------------------------------------------------------------------------------
+
+enum class Block : std::uint8_t {
+    recipe, part, bath, working, replenisher, chemical, conversion, bench, supplier, log, process, plan, format
+};
+
+/// `recipe Lantern`, `part A`, `working`, `conversion of sodium metaborate (anhydrous)`
+struct Heading {
+    Block block;
+    bool bad = false;     ///< the name is missing or cannot be one; the block opens all the same
+    Substance title;      ///< name empty where none is given
+};
+
+// ---- facts ----------------------------------------------------------------------------------
+
+/// `is a film developer` · `strength working` · `source a notebook` · `caution "…"` · `note …`
+struct Words {
+    enum class Of : std::uint8_t { is_a, strength, source, caution, note } of;
+    Name text;
+};
+
+/// `keeps 6 months full, 2 months half full`
+struct Keeps {
+    Slice items;  ///< of keepings
+};
+struct Keeping {
+    Range time;
+    Span when;  ///< `full`, `half full`; may be empty
+};
+
+/// `use within 2 h`
+struct UseWithin {
+    Index quantity;
+};
+
+/// `capacity one-shot, 250 ml working per film 135, at least 12 ml part A per film 135`
+struct Capacity {
+    Slice items;  ///< of capacity_items
+};
+struct CapacityItem {
+    enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, from } what;
+    bool at_least = false;      ///< a floor of stock
+    Index quantity = nowhere;   ///< volume_per
+    Name of;                    ///< `working`, `part A`; empty: the bath itself
+    Item item;                  ///< items_per
+    Per per;
+    Name source;                ///< from
+};
+
+/// `variants soft, normal`
+struct Variants {
+    Slice names;
+};
+
+/// `dilute stock 1+3` · `mix part A + part B + water  1+1+10`
+struct Mix {
+    bool dilute = false;
+    Slice what;               ///< of names
+    Slice parts;              ///< of numbers
+    Span colon_ratio;         ///< `1:9`, to be refused; empty otherwise
+};
+
+/// `replenish 20 ml per film 135, at most 1 l per 1 l`
+struct Replenish {
+    Index quantity;
+    Per per;
+    Index at_most = nowhere;  ///< of quantities
+    Per at_most_per;
+};
+
+/// `expect pH 11.2 to 11.6` · `expect sodium sulfite (anhydrous) 8.5 to 9.5 g/l`
+struct Expect {
+    bool ph = false;
+    Number ph_low, ph_high;
+    Substance of;
+    Index range = nowhere;
+};
+
+/// `also soda ash (anhydrous), washing soda`
+struct Also {
+    Slice names;  ///< of substances
+};
+
+/// `form decahydrate Na2CO3·10H2O, also crystals` · `form glacial CH3COOH, 99.5 % w/w`
+struct Form {
+    Name name;
+    Span formula;
+    Slice also;                ///< of names
+    Index strength = nowhere;  ///< of quantities
+};
+
+/// `grade distilled, deionised` · `acts as alkali` · `hazard H302, H317`
+struct WordList {
+    enum class Of : std::uint8_t { grade, acts_as, hazard } of;
+    Slice words;  ///< of names
+    Name source;
+};
+
+/// `ions 2 Na+ + CO3-2`
+struct Ions {
+    Slice ions;  ///< of ions
+};
+struct Ion {
+    std::int32_t coefficient = 1;
+    Span formula;
+};
+
+/// `dissolves 21.5 g (anhydrous) in 100 g water at 20 C`
+struct Dissolves {
+    Index quantity;
+    Index form = nowhere;
+    Index in;         ///< of quantities
+    Span solvent;
+    Index at = nowhere;  ///< of ranges
+    Name source;
+};
+
+/// `density 1.05 g/ml (glacial) at 25 C from "…"` · `takes up 0.28 ml per 1 g (anhydrous)`
+struct Property {
+    enum class Of : std::uint8_t { density, takes_up } of;
+    Index value;               ///< of ranges
+    Per per;                   ///< takes_up
+    Index form = nowhere;
+    Index at = nowhere;        ///< of ranges
+    Name source;
+};
+
+/// `cas 497-19-8`
+struct Cas {
+    Span number;
+};
+
+/// `reaction borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`
+struct Reaction {
+    Slice left;   ///< of terms
+    Slice right;
+};
+struct Term {
+    std::int32_t coefficient = 1;
+    Substance substance;
+};
+
+/// `excess sodium hydroxide, 2 % more than it needs`
+struct Excess {
+    Substance of;
+    Number percent;
+};
+
+/// `vessel 2 times the volume`
+struct Vessel {
+    Number times;
+};
+
+/// `area 80 sq in from "…"`
+struct Area {
+    Index quantity;
+    Name source;
+};
+
+/// `balance 0.1 g up to 500 g` · `graduate 10 ml by 0.2 ml` · `syringe …` · `jug 5 l by 100 ml`
+struct Instrument {
+    enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
+    Index division;  ///< of quantities
+    Index capacity;
+};
+
+/// `dropper 22 drops per 1 ml water`
+struct Dropper {
+    Number drops;
+    Index quantity;
+    Span liquid;
+};
+
+/// `bottle 500 ml, 1 l`
+struct Bottles {
+    Slice sizes;  ///< of quantities
+};
+
+/// `postage 6.50 EUR, none over 75 EUR`
+struct Postage {
+    Money charge;
+    bool has_free_over = false;
+    Money free_over;
+};
+
+// ---- steps ------------------------------------------------------------------------------------
+
+/// What may follow a step or an ingredient after a comma.
+struct Detail {
+    enum class What : std::uint8_t {
+        pinch_now, quantity_now, by_conversion, optional, at, not_above, stirring, stirring_every, slowly, until, remark, unknown
+    } what;
+    Span span;
+    Index quantity = nowhere;  ///< quantity_now, not_above, stirring_every
+    Index range = nowhere;     ///< at
+    Name words;                ///< until, remark, optional's reason
+    Number ph;                 ///< until pH 5.0; loose otherwise
+};
+
+/// `stir until clear` · `wait 15 min, stirring every 5 min` · `cool to 20 C` · `not above 30 C` · `do "tap out the bells"`
+struct Step {
+    enum class Verb : std::uint8_t { stir, wait, stand, filter, cool, warm, not_above, do_this } verb;
+    enum class Toward : std::uint8_t { none, to, below, above } toward = Toward::none;
+    Index range = nowhere;     ///< of ranges: how long, or how warm
+    Name words;                ///< do_this
+    Slice details;             ///< of details, `until` among them
+};
+
+/// `apart lye` · `pour in half of lye, slowly, stirring` · `set aside lye`
+struct VesselStep {
+    enum class What : std::uint8_t { apart, pour_in, set_aside } what;
+    enum class Share : std::uint8_t { all, half, third, quarter, rest, quantity } share = Share::all;
+    Index quantity = nowhere;
+    Name vessel;
+    Slice details;
+};
+
+// ---- ingredients ---------------------------------------------------------------------------------
+
+/// `metol 5 g` · `water to make 1 l` · `sodium sulfite the rest` · `acetic acid (28 % v/v) about 3 ml, until pH 5.0`
+struct Ingredient {
+    enum class How : std::uint8_t { exactly, to_make, the_rest, about, unknown, shares } how;
+    Substance what;
+    Slice quantities;             ///< of ranges; one, or one a share; unknown has its unit in `low`
+    Slice share_names;            ///< of names, as many as quantities
+    Slice details;                ///< of details
+    Index per_quantity = nowhere; ///< `per 1 g borax (decahydrate)`
+    Substance per_substance;
+};
+
+/// `borax (decahydrate)`: a name alone
+struct Bare {
+    Substance what;
+};
+
+// ---- entries ---------------------------------------------------------------------------------------
+
+/// `2026-11-02 received sodium sulfite (anhydrous) 500 g from Tidewater 8.90 EUR`
+struct LogEntry {
+    enum class What : std::uint8_t { received, mixed, processed, used, replenished, on_shelf, discarded } what;
+    Date date;
+    Substance of;              ///< all but processed
+    Index quantity = nowhere;
+    Slice items;               ///< processed
+    Name in_or_from;           ///< processed in, received from, used for
+    bool has_price = false;
+    Money price;
+};
+
+/// `2026-12-03 6 films 135 through roll film` · `each Thursday from … to … 4 films 120 through roll film`
+struct PlanEntry {
+    Date from, to;             ///< the same day for a single one
+    std::int8_t weekday = -1;  ///< 0 Monday … 6 Sunday; -1 for a single day
+    Slice items;
+    Name process;
+};
+
+/// `sodium sulfite (anhydrous) 500 g 8.90 EUR`
+struct PriceEntry {
+    Substance of;
+    Index pack;  ///< of quantities
+    Money price;
+};
+
+/// `Lantern working 8 to 12 min at 20 C` · `wash 10 min, running`
+struct ProcessEntry {
+    Substance bath;
+    Index time;          ///< of ranges
+    Index at = nowhere;  ///< of ranges
+    Slice remarks;       ///< of names
+};
+
+/// A comment on a line of its own.
+struct CommentOnly {};
+
+/// Nothing could be read. `keyword` is the fact or step word it began with; empty where there is none.
+struct Unread {
+    Span keyword;
+};
+
+using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList, Ions,
+                          Dissolves, Property, Cas, Reaction, Excess, Vessel, Area, Instrument, Dropper, Bottles, Postage, Step,
+                          VesselStep, Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
+
+struct Statement {
+    Span span;             ///< the statement, without indentation and comment
+    Span comment;          ///< from its `#` to the end of the line; empty where there is none
+    bool blank_before = false;
+    Node node;
+};
+
+struct Tree {
+    std::vector<Statement> statements;
+    std::vector<Name> names;
+    std::vector<Number> numbers;
+    std::vector<Quantity> quantities;
+    std::vector<Range> ranges;
+    std::vector<FormGiven> forms;
+    std::vector<Substance> substances;
+    std::vector<FilmFormat> formats;
+    std::vector<Item> items;
+    std::vector<Keeping> keepings;
+    std::vector<CapacityItem> capacity_items;
+    std::vector<Ion> ions;
+    std::vector<Term> terms;
+    std::vector<Detail> details;
+
+    template <class T>
+    [[nodiscard]] static std::span<const T> run(const std::vector<T>& all, Slice slice) {
+        return std::span(all).subspan(slice.first, slice.count);
+    }
+};
+
+}  // namespace scruple::syntax
