@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+// How much of what: doses in grams, millilitres and moles, and what a finished solution holds.
+#pragma once
+
+#include "scruple/check/model.hpp"
+
+namespace scruple::check {
+
+/// One addition in numbers, for one variant and the batch as written.
+struct Dose {
+    Exact grams;             ///< of the stated form, without the water or solvent of a percent solution
+    Exact ml;                ///< as measured out; 0 for a solid
+    Exact room_ml;           ///< what it adds to the volume, solids by estimate
+    bool room_estimated = false;
+    double mol = 0;          ///< of the formula of the form; 0 for another solution
+};
+
+/// `variant` indexes the recipe's variants (0 where it has none). The amount must be known
+/// (not `unknown`, not `to_make`: the caller knows how much is wanting).
+[[nodiscard]] Dose dose(const Model& model, const Addition& addition, std::size_t variant);
+/// The same for a given measure (g, ml, mol or drops by addition.by), as after scaling.
+[[nodiscard]] Dose dose_of(const Model& model, const Addition& addition, const Exact& measure);
+
+/// What a dissolved solid takes up, in ml. An estimate, good to a few tenths of a ml a gram: what the
+/// chemical's `takes up` says, else 18.0 ml a mole of water of crystallisation (its volume as water), and for
+/// the rest 0.30 ml a gram of a salt (a chemical with `ions`) and 0.75 ml a gram of anything else: the middle
+/// of apparent molar volumes at 25 °C in handbooks (Millero, Chem. Rev. 71 (1971) 147, recalled).
+[[nodiscard]] Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams);
+
+/// Density that applies to an addition: of its form as sold, or of its strength; nullopt where unknown.
+[[nodiscard]] std::optional<Exact> density_of(const Chemical& chemical, Id form, const std::optional<Strength>& strength);
+
+/// One chemical in a finished solution.
+struct Content {
+    Id chemical = none, form = none;
+    double g_per_l = 0;      ///< of that form
+    double mol_per_l = 0;
+};
+
+/// Everything in a section's solution but water, through the parts it is made of, in the order it goes in.
+/// Optional and unknown amounts are left out; `about` counts as written. A section that (wrongly)
+/// contains itself gives what is not recursive.
+[[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant);
+
+/// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
+[[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);
+
+}  // namespace scruple::check

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// Back ends: a plan of work as text, as a web page, as JSON; recipes as recipe text.
+// None computes chemistry, none knows of another. All text is UTF-8 and ends with a line end.
+#pragma once
+
+#include <span>
+#include <string>
+
+#include "scruple/check/model.hpp"
+#include "scruple/plan/card.hpp"
+#include "scruple/plan/shopping.hpp"
+#include "scruple/syntax/tree.hpp"
+
+namespace scruple::emit {
+
+struct TextStyle {
+    std::size_t width = 80;
+};
+
+[[nodiscard]] std::string card_text(const plan::Card& card, const TextStyle& style);
+[[nodiscard]] std::string card_html(std::span<const plan::Card> cards);
+/// One card is an object; several are {"kind":"cards","cards":[…]}.
+[[nodiscard]] std::string card_json(std::span<const plan::Card> cards);
+
+[[nodiscard]] std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style);
+[[nodiscard]] std::string shopping_html(const plan::ShoppingList& list);
+[[nodiscard]] std::string shopping_json(const plan::ShoppingList& list);
+
+[[nodiscard]] std::string chemical_text(const check::Chemical& chemical, const TextStyle& style);
+[[nodiscard]] std::string chemical_html(const check::Chemical& chemical);
+[[nodiscard]] std::string chemical_json(const check::Chemical& chemical);
+
+/// One canonical layout: twice equals once, and the tree of the result is the tree of the input.
+[[nodiscard]] std::string tidy_text(const text::Source& source, const syntax::Tree& tree);
+
+/// The statements of one recipe (from its heading to the next one) as recipe text with every extensive
+/// amount multiplied by `factor`, exactly and in the author's units, the author's comments in place.
+[[nodiscard]] std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
+                                      const quantity::Exact& factor);
+
+}  // namespace scruple::emit
