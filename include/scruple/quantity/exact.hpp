@@ -4,22 +4,22 @@
 
 #include <compare>
 #include <cstdint>
-#include <memory>
 #include <string>
 
 namespace scruple::quantity {
 
 /// A rational number in lowest terms. Small ones are two machine words; what
 /// does not fit there is carried by Boost.Multiprecision, so no sum ever overflows.
+/// Dividing by zero throws std::domain_error.
 class Exact {
   public:
     Exact() = default;
-    Exact(std::int64_t whole) : numerator_(whole) {}  // NOLINT(google-explicit-constructor): a whole number is an Exact
+    Exact(std::int64_t whole);  // NOLINT(google-explicit-constructor): a whole number is an Exact
     Exact(std::int64_t numerator, std::int64_t denominator);  ///< denominator must not be 0
     Exact(const Exact& other);
-    Exact(Exact&&) noexcept;
+    Exact(Exact&& other) noexcept;
     Exact& operator=(const Exact& other);
-    Exact& operator=(Exact&&) noexcept;
+    Exact& operator=(Exact&& other) noexcept;
     ~Exact();
 
     friend Exact operator+(const Exact& a, const Exact& b);
@@ -34,7 +34,8 @@ class Exact {
     friend bool operator==(const Exact& a, const Exact& b);
     friend std::strong_ordering operator<=>(const Exact& a, const Exact& b);
 
-    [[nodiscard]] bool is_zero() const;
+    [[nodiscard]] bool is_zero() const { return numerator_ == 0 && large_ == nullptr; }
+    [[nodiscard]] bool is_whole() const;
     [[nodiscard]] double to_double() const;
     [[nodiscard]] Exact floor() const;
     [[nodiscard]] Exact ceil() const;
@@ -43,22 +44,41 @@ class Exact {
     /// `n/d` in lowest terms, `n` alone where d is 1.
     [[nodiscard]] std::string ratio_text() const;
 
-    struct Large;
-
   private:
+    struct Large;
+    using Wide = __int128;
+
+    static Exact in_lowest_terms(std::int64_t numerator, std::int64_t denominator);
+    static Exact sum(const Exact& a, const Exact& b, bool subtract);
+    static Exact sum_of_large(const Exact& a, const Exact& b, bool subtract);
+    static Exact product_of_large(const Exact& a, const Exact& b);
+    static Exact quotient_of_large(const Exact& a, const Exact& b);
+    static std::strong_ordering compare_large(const Exact& a, const Exact& b);
+    static void copy_large(Exact& to, const Exact& from);
+    void drop_large();
+    [[nodiscard]] bool is_small() const { return large_ == nullptr; }
+
+    // Small values keep |numerator| and the denominator (> 0) within INT64_MAX, so that
+    // either can change sign; INT64_MIN is a large value.
     std::int64_t numerator_ = 0;
     std::int64_t denominator_ = 1;
-    std::unique_ptr<Large> large_;  ///< holds the value when it does not fit the two words
+    Large* large_ = nullptr;  ///< owned; holds the value when it does not fit the two words
 };
+
+/// |value|.
+[[nodiscard]] inline Exact magnitude(const Exact& value) {
+    return value < 0 ? -value : value;
+}
 
 /// A short decimal where the value has one (`0.7`, `33.25`), else a mixed
 /// fraction (`33 1/3`). Reading the text back gives the same number.
 [[nodiscard]] std::string exact_text(const Exact& value);
 
-/// Rounded to `places` after the point, trailing zeros dropped, with a leading zero.
+/// Rounded to `places` (0 to 30) after the point, trailing zeros dropped, with a leading zero.
 [[nodiscard]] std::string decimal_text(const Exact& value, int places);
 
-/// Rounded to `digits` significant figures, never in exponent form.
+/// Rounded to `digits` (1 to 15) significant figures, trailing zeros dropped, never in exponent form.
+/// A double must be finite.
 [[nodiscard]] std::string significant_text(const Exact& value, int digits);
 [[nodiscard]] std::string significant_text(double value, int digits);
 
@@ -66,3 +86,5 @@ class Exact {
 [[nodiscard]] std::string division_text(const Exact& value, const Exact& division);
 
 }  // namespace scruple::quantity
+
+#include "scruple/quantity/exact_fast.hpp"

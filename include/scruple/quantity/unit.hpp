@@ -2,7 +2,7 @@
 // Units of the trade, and what is ambiguous among them.
 #pragma once
 
-#include <optional>
+#include <cstdint>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -21,6 +21,8 @@ enum class Unit : std::uint8_t {
 #undef SCRUPLE_UNIT
 };
 
+/// A strength compares different things, and its factor is in what it compares: g per litre for `% w/v`, g/l
+/// and mg/l; g per g for `% w/w` and ppm (parts by mass); ml per ml for `% v/v`; mol per litre for mol/l and mmol/l.
 struct UnitInfo {
     Unit unit;
     Dimension dimension;
@@ -32,21 +34,25 @@ struct UnitInfo {
 [[nodiscard]] const UnitInfo& info(Unit unit);  ///< unit must not be none
 [[nodiscard]] std::span<const UnitInfo> all_units();
 
-/// The unit that a spelling means, blanks folded; `none` where it means no one unit.
+/// The unit that a spelling means; `none` where it means no one unit. Letter case counts. A run of blanks, tabs
+/// and no-break blanks stands for one blank, and after `%` for none.
 [[nodiscard]] Unit find_unit(std::string_view spelling);
 
 /// A spelling the trade uses for several units, such as `oz`; what it may be read as, and what to write.
 struct AmbiguousUnit {
     std::string_view spelling;
-    std::string_view readings;  ///< "the avoirdupois ounce (28.35 g), the apothecaries' ounce (31.10 g) or a fluid ounce"
-    std::string_view write;     ///< "`oz av`, `oz ap`, `fl oz us` or `fl oz uk`"
+    std::string_view
+        readings;            ///< "the avoirdupois ounce (28.35 g), the apothecaries' ounce (31.10 g) or a fluid ounce"
+    std::string_view write;  ///< "`oz av`, `oz ap`, `fl oz us` or `fl oz uk`"
 };
+/// Blanks as in find_unit; a full stop at the end is passed over (`oz.`). Null where nothing is known.
 [[nodiscard]] const AmbiguousUnit* find_ambiguous(std::string_view spelling);
+[[nodiscard]] std::span<const AmbiguousUnit> all_ambiguous();
 
-/// In base units: g, ml, mol, s, cm², g/ml, drops. Not for temperatures or percents.
+/// In base units: g, ml, mol, s, cm², g/ml, drops. Not for temperatures (to_celsius) or percents (see UnitInfo).
 [[nodiscard]] Exact to_base(const Exact& value, Unit unit);
 [[nodiscard]] Exact from_base(const Exact& base, Unit unit);
-/// °C from °C or °F.
+/// °C from °C or °F: °C = (°F − 32) × 5/9 exactly.
 [[nodiscard]] Exact to_celsius(const Exact& value, Unit unit);
 
 }  // namespace scruple::quantity

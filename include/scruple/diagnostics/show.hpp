@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// Diagnostics as people and as programs read them.
+//
+// The voice of a message: short, plain, in the present tense. It says what is wrong with what
+// stands in `backticks`, not what anybody did; it takes no blame and gives none, and ends
+// without a full stop. What to write instead is recipe text that could be pasted in.
+#pragma once
+
+#include <span>
+#include <string>
+
+#include "scruple/diagnostics/diagnostic.hpp"
+
+namespace scruple::diagnostics {
+
+struct TextStyle {
+    bool colour = false;      ///< escapes of ECMA-48; the words carry the meaning without them
+    std::size_t limit = 100;  ///< how many are shown; errors go before warnings, warnings before advice
+};
+
+/// Each with its place, its line with the stretch marked below, what to write instead and related
+/// places; then a count of all. Empty where there is nothing to show.
+///
+///     bench/lantern.scruple:12.5: error: `sodium carbonate` is sold in several forms [form-not-stated]
+///         sodium carbonate                    40 g
+///         ‾‾‾‾‾‾‾‾‾‾‾‾‾‾‾‾
+///         write  sodium carbonate (monohydrate)
+///
+/// `file` of a diagnostic is an index into `sources`; one that is past their end has no place.
+/// Expects the order of sort_and_settle. Ends with a line end.
+[[nodiscard]] std::string as_text(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources,
+                                  const TextStyle& style = {});
+
+/// All of them, as a JSON list of {"file","line","column","severity","kind","message","write"};
+/// lines and columns count from 1, and are 0 with an empty "file" where there is no place.
+[[nodiscard]] std::string as_json(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources);
+
+}  // namespace scruple::diagnostics
