@@ -23,7 +23,7 @@ enum class Kind : std::uint8_t {
 
 struct KindInfo {
     Kind kind;
-    std::string_view name;         ///< in words, as in `form-not-stated`
+    std::string_view name;  ///< in words, as in `form-not-stated`
     Severity severity;
     std::string_view wording;      ///< fmt text with {0} {1} … for the arguments
     std::string_view write;        ///< what to write instead, same arguments; may be empty
@@ -51,7 +51,8 @@ struct Diagnostic {
     std::vector<Related> related;
 };
 
-[[nodiscard]] Diagnostic make(Kind kind, text::FileId file, text::Span span, std::initializer_list<std::string_view> arguments = {});
+[[nodiscard]] Diagnostic make(Kind kind, text::FileId file, text::Span span,
+                              std::initializer_list<std::string_view> arguments = {});
 
 /// The best spelling among `known` for a mistyped `word`, or empty when none is near.
 [[nodiscard]] std::string nearest(std::string_view word, const std::vector<std::string_view>& known);

@@ -2,8 +2,9 @@
 // Diagnostics as people and as programs read them.
 //
 // The voice of a message: short, plain, in the present tense. It says what is wrong with what
-// stands in `backticks`, not what anybody did; it takes no blame and gives none, and ends
-// without a full stop. What to write instead is recipe text that could be pasted in.
+// stands in `backticks`, not what anybody did; it gives no blame, and ends without a full stop.
+// What to write instead goes on from the verb: recipe text in `backticks`, or a few plain words
+// where the text cannot be known.
 #pragma once
 
 #include <span>
@@ -24,7 +25,7 @@ struct TextStyle {
 ///     bench/lantern.scruple:12.5: error: `sodium carbonate` is sold in several forms [form-not-stated]
 ///         sodium carbonate                    40 g
 ///         ‾‾‾‾‾‾‾‾‾‾‾‾‾‾‾‾
-///         write  sodium carbonate (monohydrate)
+///         write  `sodium carbonate (monohydrate)   40 g`
 ///
 /// `file` of a diagnostic is an index into `sources`; one that is past their end has no place.
 /// Expects the order of sort_and_settle. Ends with a line end.
