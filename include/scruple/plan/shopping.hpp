@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "scruple/check/model.hpp"
+#include "scruple/plan/calendar.hpp"
 #include "scruple/plan/figure.hpp"
 
 namespace scruple::plan {
@@ -70,8 +71,5 @@ struct Drawn {
 };
 [[nodiscard]] std::vector<Drawn> drawn_for(const check::Model& model, check::Id bath, const std::vector<check::Use>& uses,
                                            std::vector<std::string>& warnings);
-
-/// 2026-12-03
-[[nodiscard]] std::string day_text(check::Day day);
 
 }  // namespace scruple::plan

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// Days of the calendar: how a day is written, and when a keeping time that starts on it ends.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "scruple/check/model.hpp"
+
+namespace scruple::plan {
+
+/// 2026-12-03
+[[nodiscard]] std::string day_text(check::Day day);
+
+/// The same day of the month so many months later; where that month is shorter, its last day.
+[[nodiscard]] check::Day add_months(check::Day day, int months);
+
+/// The last day of a keeping time of `seconds`, written as `text`, that starts on `from`. Months and
+/// years of the text are counted by the calendar, other units as durations; a part of a day is dropped.
+[[nodiscard]] check::Day last_day(check::Day from, const check::Exact& seconds, std::string_view text);
+
+}  // namespace scruple::plan
