@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <array>
 #include <charconv>
+#include <cmath>
 
 #include "scruple/quantity/exact.hpp"
 
@@ -80,9 +81,8 @@ std::string significant_text(const Exact& value, int digits) {
 
 std::string significant_text(double value, int digits) {
     std::array<char, 64> buffer;
-    const auto end = std::to_chars(buffer.begin(), buffer.end(), value < 0 ? -value : value,
-                                   std::chars_format::scientific, digits - 1)
-                         .ptr;
+    const auto end =
+        std::to_chars(buffer.begin(), buffer.end(), std::fabs(value), std::chars_format::scientific, digits - 1).ptr;
     const std::string text(buffer.begin(), end);
     const std::size_t e = text.find('e');
     if (e == std::string::npos) return text;  // infinity and not-a-number have no digits

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "scruple/quantity/unit.hpp"
 
+#include <algorithm>
 #include <array>
 
 #include "spelling.hpp"
@@ -90,6 +91,16 @@ std::span<const UnitInfo> all_units() {
 
 const UnitInfo& info(Unit unit) {
     return units()[static_cast<std::size_t>(unit) - 1];
+}
+
+std::string_view shown_for(const Exact& value, Unit unit) {
+    const std::string_view many = info(unit).shown;
+    if (value != 1 || info(unit).spellings.size() == 1) return many;
+    const std::string_view other = info(unit).spellings[1];  // the singular, where the shown one is a plural
+    const auto differ = std::mismatch(many.begin(), many.end(), other.begin(), other.end());
+    const bool is_singular =
+        std::equal(differ.first + (differ.first != many.end()), many.end(), differ.second, other.end());
+    return is_singular && *differ.first == 's' ? other : many;
 }
 
 Unit find_unit(std::string_view spelling) {

@@ -34,6 +34,9 @@ struct UnitInfo {
 [[nodiscard]] const UnitInfo& info(Unit unit);  ///< unit must not be none
 [[nodiscard]] std::span<const UnitInfo> all_units();
 
+/// The spelling to print after `value`: `1 day`, `2 days`, `0.5 days`.
+[[nodiscard]] std::string_view shown_for(const Exact& value, Unit unit);
+
 /// The unit that a spelling means; `none` where it means no one unit. Letter case counts. A run of blanks, tabs
 /// and no-break blanks stands for one blank, and after `%` for none.
 [[nodiscard]] Unit find_unit(std::string_view spelling);
