@@ -60,7 +60,7 @@ tidy_check() {
 }
 
 scripts_check() {
-    find .ci recipes tests src \( -name '*.sh' -o -path .ci/run \) -exec shellcheck {} +
+    find .ci recipes tests src \( -name '*.sh' -o -path .ci/run \) -exec shellcheck -x {} +
 }
 
 coverage() {
