@@ -8,6 +8,10 @@
 
 namespace scruple::quantity {
 
+namespace fast {
+struct Ratio;
+}
+
 /// A rational number in lowest terms. Small ones are two machine words; what
 /// does not fit there is carried by Boost.Multiprecision, so no sum ever overflows.
 /// Dividing by zero throws std::domain_error.
@@ -48,7 +52,7 @@ class Exact {
     struct Large;
     using Wide = __int128;
 
-    static Exact in_lowest_terms(std::int64_t numerator, std::int64_t denominator);
+    explicit Exact(const fast::Ratio& lowest);
     static Exact sum(const Exact& a, const Exact& b, bool subtract);
     static Exact sum_of_large(const Exact& a, const Exact& b, bool subtract);
     static Exact product_of_large(const Exact& a, const Exact& b);
@@ -62,7 +66,7 @@ class Exact {
     // either can change sign; INT64_MIN is a large value.
     std::int64_t numerator_ = 0;
     std::int64_t denominator_ = 1;
-    Large* large_ = nullptr;  ///< owned; holds the value when it does not fit the two words
+    Large* large_ = nullptr;  // owned; holds the value when it does not fit the two words
 };
 
 /// |value|.

@@ -14,9 +14,17 @@ namespace fast {
 
 inline constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max();
 
-/// Greatest common divisor of two positive numbers, by halving: no division is as slow as a divide.
+/// A numerator within ±INT64_MAX over a positive denominator.
+struct Ratio {
+    std::int64_t numerator, denominator;
+};
+
+/// Greatest common divisor of two positive numbers: one division to bring them near, then by halving.
 inline std::int64_t common_divisor(std::int64_t a, std::int64_t b) {
-    if (a == 1 || b == 1) return 1;
+    if (a > b) std::swap(a, b);
+    if (a == 1) return 1;
+    b %= a;
+    if (b == 0) return a;
     const int twos = std::countr_zero(static_cast<std::uint64_t>(a | b));
     a >>= std::countr_zero(static_cast<std::uint64_t>(a));
     while (b != 0) {
@@ -28,11 +36,24 @@ inline std::int64_t common_divisor(std::int64_t a, std::int64_t b) {
     return a << twos;
 }
 
+inline std::int64_t divided(std::int64_t value, std::int64_t by) {
+    return by == 1 ? value : value / by;
+}
+
+inline Ratio in_lowest_terms(std::int64_t numerator, std::int64_t denominator) {
+    if (denominator == 1) return {numerator, 1};
+    if (numerator == 0) return {0, 1};
+    const std::int64_t shared = common_divisor(numerator < 0 ? -numerator : numerator, denominator);
+    return {divided(numerator, shared), divided(denominator, shared)};
+}
+
 inline bool fits(__int128 value) {
     return value <= most && value >= -static_cast<__int128>(most);
 }
 
 }  // namespace fast
+
+inline Exact::Exact(const fast::Ratio& lowest) : numerator_(lowest.numerator), denominator_(lowest.denominator) {}
 
 inline Exact::Exact(std::int64_t whole) : numerator_(whole) {
     if (whole < -fast::most) [[unlikely]]
@@ -41,7 +62,7 @@ inline Exact::Exact(std::int64_t whole) : numerator_(whole) {
 
 inline Exact::Exact(std::int64_t numerator, std::int64_t denominator) {
     if (numerator >= -fast::most && denominator > 0) [[likely]]
-        *this = in_lowest_terms(numerator, denominator);
+        *this = Exact(fast::in_lowest_terms(numerator, denominator));
     else
         *this = quotient_of_large(Exact(numerator), Exact(denominator));
 }
@@ -52,17 +73,15 @@ inline Exact::Exact(const Exact& other) : numerator_(other.numerator_), denomina
 }
 
 inline Exact::Exact(Exact&& other) noexcept
-    : numerator_(std::exchange(other.numerator_, 0)),
-      denominator_(std::exchange(other.denominator_, 1)),
-      large_(std::exchange(other.large_, nullptr)) {}
+    : numerator_(other.numerator_), denominator_(other.denominator_), large_(std::exchange(other.large_, nullptr)) {}
 
 inline Exact& Exact::operator=(const Exact& other) {
     return *this = Exact(other);
 }
 
 inline Exact& Exact::operator=(Exact&& other) noexcept {
-    std::swap(numerator_, other.numerator_);
-    std::swap(denominator_, other.denominator_);
+    numerator_ = other.numerator_;
+    denominator_ = other.denominator_;
     std::swap(large_, other.large_);
     return *this;
 }
@@ -72,30 +91,25 @@ inline Exact::~Exact() {
         drop_large();
 }
 
-/// numerator within ±INT64_MAX, denominator positive.
-inline Exact Exact::in_lowest_terms(std::int64_t numerator, std::int64_t denominator) {
-    Exact result;
-    if (numerator == 0) return result;
-    const std::int64_t shared = fast::common_divisor(numerator < 0 ? -numerator : numerator, denominator);
-    result.numerator_ = shared == 1 ? numerator : numerator / shared;
-    result.denominator_ = shared == 1 ? denominator : denominator / shared;
-    return result;
-}
-
-/// Over the least common denominator (Knuth, The Art of Computer Programming 2, 4.5.1).
+/// Over the least common denominator; what then cancels divides the divisor that the denominators share
+/// (Knuth, The Art of Computer Programming 2, 4.5.1).
 inline Exact Exact::sum(const Exact& a, const Exact& b, bool subtract) {
     if (!a.is_small() || !b.is_small()) [[unlikely]]
         return sum_of_large(a, b, subtract);
-    const std::int64_t b_numerator = subtract ? -b.numerator_ : b.numerator_;
     const std::int64_t shared =
         a.denominator_ == b.denominator_ ? a.denominator_ : fast::common_divisor(a.denominator_, b.denominator_);
-    const std::int64_t a_rest = shared == 1 ? a.denominator_ : a.denominator_ / shared;
-    const std::int64_t b_rest = shared == 1 ? b.denominator_ : b.denominator_ / shared;
-    const Wide numerator = static_cast<Wide>(a.numerator_) * b_rest + static_cast<Wide>(b_numerator) * a_rest;
-    const Wide denominator = static_cast<Wide>(a_rest) * b.denominator_;
-    if (!fast::fits(numerator) || !fast::fits(denominator)) [[unlikely]]
+    const std::int64_t a_rest = fast::divided(a.denominator_, shared);
+    const std::int64_t b_rest = fast::divided(b.denominator_, shared);
+    const Wide a_part = static_cast<Wide>(a.numerator_) * b_rest;
+    const Wide b_part = static_cast<Wide>(b.numerator_) * a_rest;
+    const Wide numerator = subtract ? a_part - b_part : a_part + b_part;
+    if (!fast::fits(numerator)) [[unlikely]]
         return sum_of_large(a, b, subtract);
-    return in_lowest_terms(static_cast<std::int64_t>(numerator), static_cast<std::int64_t>(denominator));
+    const fast::Ratio top = fast::in_lowest_terms(static_cast<std::int64_t>(numerator), shared);
+    const Wide denominator = static_cast<Wide>(a_rest) * b_rest * top.denominator;
+    if (!fast::fits(denominator)) [[unlikely]]
+        return sum_of_large(a, b, subtract);
+    return Exact(fast::Ratio{top.numerator, static_cast<std::int64_t>(denominator)});
 }
 
 inline Exact operator+(const Exact& a, const Exact& b) {
@@ -109,28 +123,27 @@ inline Exact operator*(const Exact& a, const Exact& b) {
     if (!a.is_small() || !b.is_small()) [[unlikely]]
         return Exact::product_of_large(a, b);
     // Crosswise, so that the products come out in lowest terms and seldom overflow.
-    const Exact left = Exact::in_lowest_terms(a.numerator_, b.denominator_);
-    const Exact right = Exact::in_lowest_terms(b.numerator_, a.denominator_);
-    Exact result;
-    const bool over = __builtin_mul_overflow(left.numerator_, right.numerator_, &result.numerator_) ||
-                      __builtin_mul_overflow(left.denominator_, right.denominator_, &result.denominator_) ||
-                      result.numerator_ < -fast::most;
-    if (over) [[unlikely]]
+    const fast::Ratio left = fast::in_lowest_terms(a.numerator_, b.denominator_);
+    const fast::Ratio right = fast::in_lowest_terms(b.numerator_, a.denominator_);
+    const auto numerator = static_cast<Exact::Wide>(left.numerator) * right.numerator;
+    const auto denominator = static_cast<Exact::Wide>(left.denominator) * right.denominator;
+    if (!fast::fits(numerator) || !fast::fits(denominator)) [[unlikely]]
         return Exact::product_of_large(a, b);
-    return result;
+    return Exact(fast::Ratio{static_cast<std::int64_t>(numerator), static_cast<std::int64_t>(denominator)});
 }
 
 inline Exact operator/(const Exact& a, const Exact& b) {
     if (!b.is_small() || b.numerator_ == 0) [[unlikely]]
         return Exact::quotient_of_large(a, b);
-    Exact turned;
-    turned.numerator_ = b.numerator_ < 0 ? -b.denominator_ : b.denominator_;
-    turned.denominator_ = b.numerator_ < 0 ? -b.numerator_ : b.numerator_;
-    return a * turned;
+    const bool negative = b.numerator_ < 0;
+    return a *
+           Exact(negative ? fast::Ratio{-b.denominator_, -b.numerator_} : fast::Ratio{b.denominator_, b.numerator_});
 }
 
 inline Exact Exact::operator-() const {
-    return Exact() - *this;
+    if (!is_small()) [[unlikely]]
+        return sum_of_large(Exact(), *this, true);
+    return Exact(fast::Ratio{-numerator_, denominator_});
 }
 
 inline bool operator==(const Exact& a, const Exact& b) {
