@@ -6,13 +6,14 @@
 
 namespace scruple::check {
 
-/// One addition in numbers, for one variant and the batch as written.
+/// One addition in numbers, for one variant and the batch as written. A divided weighing is one dose: the
+/// line that divides it (part_now) stands for the whole, and the line that adds `the rest` for nothing.
 struct Dose {
-    Exact grams;             ///< of the stated form, without the water or solvent of a percent solution
-    Exact ml;                ///< as measured out; 0 for a solid
-    Exact room_ml;           ///< what it adds to the volume, solids by estimate
+    Exact grams;    ///< of the stated form, without the water or solvent of a percent solution
+    Exact ml;       ///< as measured out; 0 for a solid
+    Exact room_ml;  ///< what it adds to the volume, solids by estimate
     bool room_estimated = false;
-    double mol = 0;          ///< of the formula of the form; 0 for another solution
+    double mol = 0;  ///< of the formula of the form; 0 for another solution
 };
 
 /// `variant` indexes the recipe's variants (0 where it has none). The amount must be known
@@ -28,12 +29,28 @@ struct Dose {
 [[nodiscard]] Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams);
 
 /// Density that applies to an addition: of its form as sold, or of its strength; nullopt where unknown.
-[[nodiscard]] std::optional<Exact> density_of(const Chemical& chemical, Id form, const std::optional<Strength>& strength);
+[[nodiscard]] std::optional<Exact> density_of(const Chemical& chemical, Id form,
+                                              const std::optional<Strength>& strength);
+
+/// Whether grams can be known without a density.
+enum class DensityNeed : std::uint8_t { nothing, of_form, of_solution };
+[[nodiscard]] DensityNeed density_need(const Chemical& chemical, const std::optional<Strength>& strength,
+                                       bool by_volume);
+/// What to write where a density is wanting: the strengths and forms whose densities are known.
+[[nodiscard]] std::string known_densities(const Chemical& chemical);
+
+/// What a ml of a saturated solution holds, in g of the addition's form: from the solubility nearest to its
+/// temperature, the volume of the solution being its water and the estimated room of the salt.
+[[nodiscard]] std::optional<Exact> saturated_grams_per_ml(const Chemical& chemical, const Addition& addition);
+
+/// What an addition puts into its vessel when its line comes: for a divided weighing the piece of now (a
+/// pinch counts as nothing) or the rest, else the whole. g, ml, mol or drops by addition.by.
+[[nodiscard]] Exact measure_now(const Addition& addition, std::size_t variant);
 
 /// One chemical in a finished solution.
 struct Content {
     Id chemical = none, form = none;
-    double g_per_l = 0;      ///< of that form
+    double g_per_l = 0;  ///< of that form
     double mol_per_l = 0;
 };
 

@@ -33,70 +33,70 @@ struct Place {
 
 /// Exact values; low == high where one value is meant.
 struct Interval {
-    Exact low, high;
+    Exact low{}, high{};
 };
 
 // ---- chemicals --------------------------------------------------------------------------------
 
 /// `20 % w/v`, `28 % w/w`, `1 mol/l`
 struct Strength {
-    Exact value;
+    Exact value{};
     quantity::Unit unit = quantity::Unit::none;
     friend bool operator==(const Strength&, const Strength&) = default;
 };
 
 struct Form {
-    std::string_view name;                ///< `decahydrate`; the chemical's only form may be called anything
-    std::vector<std::string_view> also;
-    std::string_view formula_text;
-    chemistry::Formula formula;
-    Exact molar_mass;                     ///< g/mol
-    std::optional<Strength> sold_as;      ///< `99.5 % w/w`: what the bottle of this form holds of the substance
-    Place place;
+    std::string_view name{};  ///< `decahydrate`; the chemical's only form may be called anything
+    std::vector<std::string_view> also{};
+    std::string_view formula_text{};
+    chemistry::Formula formula{};
+    Exact molar_mass{};                 ///< g/mol
+    std::optional<Strength> sold_as{};  ///< `99.5 % w/w`: what the bottle of this form holds of the substance
+    Place place{};
 };
 
 /// g/ml of a form as sold, or of a solution of a strength.
 struct Density {
-    Exact g_per_ml;
-    Id form = none;                       ///< index into forms; none: of the strength, or of the only form
-    std::optional<Strength> strength;
-    std::optional<Interval> at;           ///< °C
-    std::string_view source;
+    Exact g_per_ml{};
+    Id form = none;  ///< index into forms; none: of the strength, or of the only form
+    std::optional<Strength> strength{};
+    std::optional<Interval> at{};  ///< °C
+    std::string_view source{};
 };
 
 /// `amount` g of a form dissolve in `in_g` g of solvent at `at` °C.
 struct Solubility {
-    Exact grams;
+    Exact grams{};
     Id form = none;
-    Exact in_grams;
-    std::string_view solvent;
-    std::optional<Interval> at;
-    std::string_view source;
+    Exact in_grams{};
+    std::string_view solvent{};
+    std::optional<Interval> at{};
+    std::string_view source{};
 };
 
 struct Ion {
     int coefficient = 1;
-    std::string_view text;
-    chemistry::Formula formula;
+    std::string_view text{};
+    chemistry::Formula formula{};
 };
 
 struct Chemical {
-    std::string_view name;
-    std::vector<std::pair<std::string_view, Id>> also;  ///< other names, with the form they imply (or none)
-    std::vector<Form> forms;
-    std::vector<std::string_view> grades;
-    std::vector<Ion> ions;
-    std::vector<std::string_view> acts_as;
-    std::vector<Density> densities;
-    std::vector<Solubility> solubilities;
-    std::optional<Exact> takes_up;        ///< ml a dissolved gram takes up, where the text says so
-    std::vector<std::string_view> hazards;  ///< GHS statement codes
-    std::string_view hazard_source;
-    std::vector<std::string_view> cautions;
-    std::vector<std::string_view> notes;
-    std::vector<std::string_view> sources;
-    std::string_view cas;
-    Place place;
+    std::string_view name{};
+    std::vector<std::pair<std::string_view, Id>> also{};  ///< other names, with the form they imply (or none)
+    std::vector<Form> forms{};
+    std::vector<std::string_view> grades{};
+    std::vector<Ion> ions{};
+    std::vector<std::string_view> acts_as{};
+    std::vector<Density> densities{};
+    std::vector<Solubility> solubilities{};
+    std::optional<Exact> takes_up{};          ///< ml a dissolved gram takes up, where the text says so
+    std::vector<std::string_view> hazards{};  ///< GHS statement codes
+    std::string_view hazard_source{};
+    std::vector<std::string_view> cautions{};
+    std::vector<std::string_view> notes{};
+    std::vector<std::string_view> sources{};
+    std::string_view cas{};
+    Place place{};
     bool built_in = false;
 };
 
@@ -105,8 +105,8 @@ struct Chemical {
 /// What may follow a line after a comma.
 struct Detail {
     enum class What : std::uint8_t { stirring, stirring_every, slowly, not_above, until, until_ph, remark } what;
-    std::string_view words;               ///< until, remark
-    Exact value;                          ///< s for stirring_every, °C for not_above, pH for until_ph
+    std::string_view words{};  ///< until, remark
+    Exact value{};             ///< s for stirring_every, °C for not_above, pH for until_ph
 };
 
 /// One thing put into a vessel.
@@ -121,87 +121,87 @@ struct Addition {
     } how = How::exactly;
     enum class By : std::uint8_t { mass, volume, amount, drops } by = By::mass;
 
-    Id chemical = none;                   ///< of the model, or
-    Id solution = none;                   ///< a section of the model
-    Id form = none;                       ///< of the chemical
-    std::string_view grade;               ///< `distilled`
-    std::optional<Strength> strength;     ///< of a percent solution of the chemical
-    std::string_view solvent;             ///< of that solution; empty for water
-    std::optional<Interval> saturated_at; ///< °C; set for a saturated solution (its strength is then derived)
+    Id chemical = none;                      ///< of the model, or
+    Id solution = none;                      ///< a section of the model
+    Id form = none;                          ///< of the chemical
+    std::string_view grade{};                ///< `distilled`
+    std::optional<Strength> strength{};      ///< of a percent solution of the chemical
+    std::string_view solvent{};              ///< of that solution; empty for water
+    std::optional<Interval> saturated_at{};  ///< °C; set for a saturated solution (its strength is then derived)
 
-    std::vector<Exact> shares;            ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
-    std::optional<Exact> now;             ///< part_now: the piece weighed out for now (nullopt: a pinch)
-    std::optional<Interval> at;           ///< °C
+    std::vector<Exact> shares{};   ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
+    std::optional<Exact> now{};    ///< part_now: the piece weighed out for now (nullopt: a pinch)
+    std::optional<Interval> at{};  ///< °C
     bool by_conversion = false;
     bool optional = false;
-    std::string_view optional_reason;
-    std::vector<Detail> details;
-    std::optional<Exact> parts;           ///< in a `dilute` or `mix`: how many parts of the whole
-    std::string_view written;             ///< the amount as the author wrote it
-    Place place;
+    std::string_view optional_reason{};
+    std::vector<Detail> details{};
+    std::optional<Exact> parts{};  ///< in a `dilute` or `mix`: how many parts of the whole
+    std::string_view written{};    ///< the amount as the author wrote it
+    Place place{};
 };
 
 /// Something done: `stir until clear`, `cool to 20 C`.
 struct Action {
     enum class Verb : std::uint8_t { stir, wait, stand, filter, cool, warm, not_above, do_this } verb;
     enum class Toward : std::uint8_t { none, to, below, above } toward = Toward::none;
-    std::optional<Interval> seconds;
-    std::optional<Interval> celsius;
-    std::string_view words;               ///< do_this
-    std::vector<Detail> details;
-    Place place;
+    std::optional<Interval> seconds{};
+    std::optional<Interval> celsius{};
+    std::string_view words{};  ///< do_this
+    std::vector<Detail> details{};
+    Place place{};
 };
 
 /// A second vessel opened, poured in (a share of it) or put aside.
 struct VesselMove {
     enum class What : std::uint8_t { apart, pour_in, set_aside } what;
-    std::string_view vessel;
-    std::optional<Exact> share;           ///< of what was in it at the start, 0 to 1; nullopt: all that is left
-    std::optional<Exact> ml;              ///< or a stated volume
-    std::vector<Detail> details;
-    Place place;
+    std::string_view vessel{};
+    std::optional<Exact> share{};  ///< of what was in it at the start, 0 to 1; nullopt: all that is left
+    std::optional<Exact> ml{};     ///< or a stated volume
+    std::vector<Detail> details{};
+    Place place{};
 };
 
 using Line = std::variant<Addition, Action, VesselMove>;
 
 struct Keeping {
-    Interval seconds;
-    std::string_view text;                ///< the time as written
-    std::string_view when;                ///< `full`, `half full`, or empty
+    Interval seconds{};
+    std::string_view text{};  ///< the time as written
+    std::string_view when{};  ///< `full`, `half full`, or empty
 };
 
 struct Expectation {
     bool ph = false;
-    Interval range;                       ///< pH, or in `unit`
+    Interval range{};  ///< pH, or in `unit`
     quantity::Unit unit = quantity::Unit::none;
     Id chemical = none, form = none;
-    Place place;
+    Place place{};
 };
 
 /// Per film or sheet of a format, or per volume.
 struct PerUse {
-    Id format = none;                     ///< of the model's formats
-    std::optional<Exact> area_cm2;        ///< of one such film or sheet, where known
-    std::optional<Exact> ml;              ///< per this volume instead
-    std::string_view text;                ///< `film 135`
+    Id format = none;                 ///< of the model's formats
+    std::optional<Exact> area_cm2{};  ///< of one such film or sheet, where known
+    std::optional<Exact> ml{};        ///< per this volume instead
+    std::string_view text{};          ///< `film 135`
 };
 
 struct CapacityRule {
     enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, source } what;
     bool at_least = false;
-    Exact ml;                             ///< volume_per
-    Id of = none;                         ///< volume_per: the section whose volume is meant; none: this bath
-    Exact count;                          ///< items_per: films or sheets …
-    std::string_view item;                ///< … of this kind, as written; an area is in `item_area_cm2` alone
-    std::optional<Exact> item_area_cm2;   ///< area of all the counted items together
-    PerUse per;
-    std::string_view text;                ///< as written
+    Exact ml{};                            ///< volume_per
+    Id of = none;                          ///< volume_per: the section whose volume is meant; none: this bath
+    Exact count{};                         ///< items_per: films or sheets …
+    std::string_view item{};               ///< … of this kind, as written; an area is in `item_area_cm2` alone
+    std::optional<Exact> item_area_cm2{};  ///< area of all the counted items together
+    PerUse per{};
+    std::string_view text{};  ///< as written
 };
 
 struct Replenishment {
-    Exact ml;
-    PerUse per;
-    std::optional<Exact> at_most_ml, at_most_per_ml;
+    Exact ml{};
+    PerUse per{};
+    std::optional<Exact> at_most_ml{}, at_most_per_ml{};
 };
 
 enum class SectionKind : std::uint8_t { whole, part, bath, working, replenisher, conversion };
@@ -209,29 +209,31 @@ enum class SectionKind : std::uint8_t { whole, part, bath, working, replenisher,
 /// One solution that is mixed and (perhaps) bottled: a part, a bath, a working solution, a whole recipe.
 struct Section {
     SectionKind kind = SectionKind::whole;
-    Id recipe = none;                     ///< none for a conversion
-    std::string_view label;               ///< `A`, `film`; empty where it has none
-    std::vector<Line> lines;
-    Exact makes_ml;                       ///< final volume of the batch as written
-    bool makes_stated = false;            ///< by `to make`; else it is the sum of the lines
-    bool by_parts = false;                ///< made by `dilute` or `mix`; makes_ml is then nominal
-    std::vector<Keeping> keeps;
-    std::optional<Exact> use_within;      ///< s
-    std::string_view use_within_text;
-    std::vector<CapacityRule> capacity;
-    std::optional<Replenishment> replenish;
-    std::vector<Expectation> expects;
-    std::vector<std::string_view> cautions, notes;
-    Place place;
+    Id recipe = none;          ///< none for a conversion
+    std::string_view label{};  ///< `A`, `film`; empty where it has none
+    std::vector<Line> lines{};
+    Exact makes_ml{};           ///< final volume of the batch as written
+    bool makes_stated = false;  ///< by `to make`; else it is the sum of the lines
+    bool by_parts = false;      ///< made by `dilute` or `mix`; makes_ml is then nominal
+    std::vector<Keeping> keeps{};
+    std::optional<Exact> use_within{};  ///< s
+    std::string_view use_within_text{};
+    std::vector<CapacityRule> capacity{};
+    std::optional<Replenishment> replenish{};
+    std::vector<Expectation> expects{};
+    std::vector<std::string_view> cautions{}, notes{};
+    Place place{};
 };
 
 struct Recipe {
-    std::string_view name;
-    std::string_view is_a, strength;
-    std::vector<std::string_view> sources, cautions, notes;
-    std::vector<std::string_view> variants;
-    std::vector<Id> sections;             ///< in the order written
-    Place place;
+    std::string_view name{};
+    std::string_view is_a{}, strength{};
+    std::vector<std::string_view> sources{}, cautions{}, notes{};
+    std::vector<std::string_view> variants{};
+    std::vector<CapacityRule> capacity{};  ///< as stated for the whole recipe; see capacity_of
+    std::vector<Id> sections{};            ///< in the order written
+    std::string normal{};                  ///< the normal name, the first half of its sections' keys
+    Place place{};
     bool built_in = false;
 };
 
@@ -242,19 +244,19 @@ struct Conversion {
         Id chemical = none, form = none;
     };
     Id product = none, product_form = none;
-    std::vector<Side> left, right;
-    Id excess_of = none;                  ///< chemical
-    Exact excess_percent;
-    std::optional<Exact> vessel_times;
-    struct PerGram {                      ///< `water 12 ml per 1 g borax (decahydrate)`: line index → per what
+    std::vector<Side> left{}, right{};
+    Id excess_of = none;  ///< chemical
+    Exact excess_percent{};
+    std::optional<Exact> vessel_times{};
+    struct PerGram {  ///< `water 12 ml per 1 g borax (decahydrate)`: line index → per what
         std::uint32_t line;
-        Exact per_grams;
+        Exact per_grams{};
         Id chemical = none, form = none;
     };
-    std::vector<PerGram> per;
-    Id section = none;                    ///< its lines; amounts of a bare reagent are empty `shares`
-    std::vector<std::string_view> sources, cautions, notes;
-    Place place;
+    std::vector<PerGram> per{};
+    Id section = none;  ///< its lines; amounts of a bare reagent are empty `shares`
+    std::vector<std::string_view> sources{}, cautions{}, notes{};
+    Place place{};
     bool built_in = false;
 };
 
@@ -262,115 +264,122 @@ struct Conversion {
 
 struct Instrument {
     enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
-    Exact division, capacity;             ///< g for a balance, ml otherwise
+    Exact division{}, capacity{};  ///< g for a balance, ml otherwise
 };
 
 struct Bench {
-    std::string_view name;
-    std::vector<Instrument> instruments;
-    std::optional<Exact> drops_per_ml;
-    std::vector<Exact> bottles_ml;
-    Place place;
+    std::string_view name{};
+    std::vector<Instrument> instruments{};
+    std::optional<Exact> drops_per_ml{};
+    std::vector<Exact> bottles_ml{};
+    Place place{};
 };
 
 struct Money {
-    Exact value;
-    std::string_view currency;
+    Exact value{};
+    std::string_view currency{};
 };
 
 struct Price {
     Id chemical = none, form = none;
-    std::optional<Strength> strength;
-    std::optional<Exact> grams, ml;       ///< the pack
-    std::string_view pack_text;
-    Money price;
-    Place place;
+    std::optional<Strength> strength{};
+    std::optional<Exact> grams{}, ml{};  ///< the pack
+    std::string_view pack_text{};
+    Money price{};
+    Place place{};
 };
 
 struct Supplier {
-    std::string_view name;
-    std::optional<Money> postage, free_over;
-    std::vector<Price> prices;
-    Place place;
+    std::string_view name{};
+    std::optional<Money> postage{}, free_over{};
+    std::vector<Price> prices{};
+    Place place{};
 };
 
 /// A day, counted from 1970-01-01; no time zone anywhere.
 using Day = std::int32_t;
 
-struct Use {                               ///< `6 films 135`, `0.5 m2`
-    Exact count;                           ///< films or sheets; 0 for an area alone
+struct Use {        ///< `6 films 135`, `0.5 m2`
+    Exact count{};  ///< films or sheets; 0 for an area alone
     Id format = none;
     bool sheets = false;
-    std::string_view text;                 ///< `6 films 135`
-    std::optional<Exact> area_cm2;         ///< of all of them together, where known
+    std::string_view text{};          ///< `6 films 135`
+    std::optional<Exact> area_cm2{};  ///< of all of them together, where known
 };
 
 struct LogEntry {
     enum class What : std::uint8_t { received, mixed, processed, used, replenished, on_shelf, discarded } what;
     Day day = 0;
     Id chemical = none, form = none;
-    std::optional<Strength> strength;
+    std::optional<Strength> strength{};
     Id solution = none;
-    std::optional<Exact> grams, ml;
-    std::vector<Use> uses;
+    std::optional<Exact> grams{}, ml{};
+    std::vector<Use> uses{};
     Id supplier = none;
-    std::string_view purpose;
-    std::optional<Money> price;
-    Place place;
+    std::string_view purpose{};
+    std::optional<Money> price{};
+    Place place{};
 };
 
 struct Stage {
-    Id solution = none;                    ///< none for a plain wash
-    std::string_view text;                 ///< the name as written
-    Interval seconds;
-    std::optional<Interval> celsius;
-    std::vector<std::string_view> remarks;
-    Place place;
+    Id solution = none;       ///< none for a plain wash
+    std::string_view text{};  ///< the name as written
+    Interval seconds{};
+    std::optional<Interval> celsius{};
+    std::vector<std::string_view> remarks{};
+    Place place{};
 };
 
 struct Process {
-    std::string_view name;
-    std::vector<Stage> stages;
-    Place place;
+    std::string_view name{};
+    std::vector<Stage> stages{};
+    Place place{};
 };
 
 struct PlanEntry {
-    std::vector<Day> days;                 ///< one, or every such weekday between the dates
-    std::vector<Use> uses;
+    std::vector<Day> days{};  ///< one, or every such weekday between the dates
+    std::vector<Use> uses{};
     Id process = none;
-    Place place;
+    Place place{};
 };
 
 struct Plan {
-    std::string_view name;
-    std::vector<PlanEntry> entries;
-    Place place;
+    std::string_view name{};
+    std::vector<PlanEntry> entries{};
+    Place place{};
 };
 
 struct FilmFormat {
-    std::string_view name;
-    Exact area_cm2;
-    std::string_view source;
-    Place place;
+    std::string_view name{};
+    Exact area_cm2{};
+    std::string_view source{};
+    Place place{};
     bool built_in = false;
 };
 
 struct Model {
-    std::vector<Chemical> chemicals;
-    std::vector<Recipe> recipes;
-    std::vector<Section> sections;
-    std::vector<Conversion> conversions;
-    std::vector<Bench> benches;
-    std::vector<Supplier> suppliers;
-    std::vector<LogEntry> log;             ///< by day, then as written
-    std::vector<Process> processes;
-    std::vector<Plan> plans;
-    std::vector<FilmFormat> formats;
+    std::vector<Chemical> chemicals{};
+    std::vector<Recipe> recipes{};
+    std::vector<Section> sections{};
+    std::vector<Conversion> conversions{};
+    std::vector<Bench> benches{};
+    std::vector<Supplier> suppliers{};
+    std::vector<LogEntry> log{};  ///< by day, then as written
+    std::vector<Process> processes{};
+    std::vector<Plan> plans{};
+    std::vector<FilmFormat> formats{};
+
+    Id water = none;  ///< the chemical `water`
 
     /// Normal names (syntax::normal_name) to ids.
-    std::unordered_map<std::string, std::pair<Id, Id>> chemical_names;  ///< to chemical and implied form
-    std::unordered_map<std::string, Id> recipe_names, section_names, process_names, plan_names, supplier_names, format_names, bench_names;
+    std::unordered_map<std::string, std::pair<Id, Id>> chemical_names{};  ///< to chemical and implied form
+    std::unordered_map<std::string, Id> recipe_names{}, section_names{}, process_names{}, plan_names{},
+        supplier_names{}, format_names{}, bench_names{};
 };
+
+/// The capacity of a solution: its own rules, else those of its recipe for the one that is used
+/// (a working solution, a bath, or the recipe's only solution).
+[[nodiscard]] const std::vector<CapacityRule>& capacity_of(const Model& model, Id section);
 
 /// `Lantern part A`, `Lantern`, `Lantern working film`
 [[nodiscard]] std::string shown_name(const Model& model, Id section);

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: MIT
+// The passes, in order.
+#include "scruple/check/check.hpp"
+
+#include <algorithm>
+
+#include "parallel.hpp"
+#include "passes.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Diagnostic;
+using SyntaxBlock = syntax::Block;
+
+class Checker {
+  public:
+    Checker(const Workspace& workspace, unsigned workers)
+        : workspace_(workspace), workers_(workers == 0 ? std::max(1u, std::thread::hardware_concurrency()) : workers) {}
+
+    Checked run() {
+        blocks_ = define(workspace_, model(), out());
+        logs_.resize(blocks_.size());
+        read_chemicals();
+        pass([this](BlockContext context) { prepare(context); });
+        pass([this](BlockContext context) { read(context); });
+        gather_logs();
+        judge();
+        diagnostics::sort_and_settle(out());
+        return std::move(checked_);
+    }
+
+  private:
+    Model& model() { return checked_.model; }
+    std::vector<Diagnostic>& out() { return checked_.diagnostics; }
+
+    Reader reader(text::FileId file, std::vector<Diagnostic>& out) {
+        return Reader{model(), file, workspace_.sources[file], workspace_.trees[file], out};
+    }
+
+    template <class Read>
+    void pass(Read read) {
+        for_each_index(blocks_.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
+            auto block_reader = reader(blocks_[i].file, mine);
+            read(BlockContext{block_reader, blocks_[i]});
+        });
+    }
+
+    /// Chemicals first and alone: every other line is read by their names and forms.
+    void read_chemicals() {
+        const auto each = [this](auto take) {
+            for (const auto& block : blocks_) {
+                if (block.kind != SyntaxBlock::chemical || block.id == none || !still_meant(block)) continue;
+                auto block_reader = reader(block.file, out());
+                take(BlockContext{block_reader, block});
+            }
+        };
+        each([this](BlockContext context) { read_chemical(context, model().chemicals[context.block.id]); });
+        each([this](BlockContext context) { name_other_names(context, model()); });
+    }
+
+    /// Whether a block of the library has not been overridden by one of the user's.
+    bool still_meant(const Block& block) {
+        const auto& place =
+            block.kind == SyntaxBlock::chemical ? model().chemicals[block.id].place : model().formats[block.id].place;
+        return place.file == block.file && place.statement == block.heading;
+    }
+
+    /// What lines of other blocks depend on.
+    void prepare(BlockContext context) {
+        const auto& block = context.block;
+        report_if_empty(context);
+        if (block.id == none) return;
+        if (block.kind == SyntaxBlock::format && still_meant(block)) read_format(context, model().formats[block.id]);
+        if (block.kind == SyntaxBlock::bench) read_bench(context, model().benches[block.id]);
+        if (block.kind == SyntaxBlock::recipe) read_variants(context, model().recipes[block.id]);
+    }
+
+    void report_if_empty(BlockContext context) {
+        const auto& block = context.block;
+        if (block.heading == none || block.kind == SyntaxBlock::chemical || block.kind == SyntaxBlock::format) return;
+        const auto& statements = context.reader.tree.statements;
+        for (auto i = block.begin; i < block.end; ++i) {
+            if (!std::holds_alternative<syntax::CommentOnly>(statements[i].node)) return;
+        }
+        // A recipe may be nothing but its parts.
+        const bool has_parts =
+            block.kind == SyntaxBlock::recipe && block.id != none && !model().recipes[block.id].sections.empty();
+        if (has_parts || block.kind == SyntaxBlock::log) return;
+        const auto span = statements[block.heading].span;
+        context.reader.report(diagnostics::Kind::empty_block, span,
+                              {"`" + std::string(context.reader.text(span)) + "`"});
+    }
+
+    void read(BlockContext context) {
+        const auto& block = context.block;
+        if (block.heading == none) {
+            read_nothing(context);
+            return;
+        }
+        switch (block.kind) {
+            case SyntaxBlock::recipe:
+                read_whole_recipe(context);
+                break;
+            case SyntaxBlock::part:
+            case SyntaxBlock::bath:
+            case SyntaxBlock::working:
+            case SyntaxBlock::replenisher:
+                read_solution(context);
+                break;
+            case SyntaxBlock::conversion:
+                read_one_conversion(context);
+                break;
+            case SyntaxBlock::supplier:
+                with(context, model().suppliers, read_supplier);
+                break;
+            case SyntaxBlock::process:
+                with(context, model().processes, read_process);
+                break;
+            case SyntaxBlock::plan:
+                with(context, model().plans, read_plan);
+                break;
+            case SyntaxBlock::log:
+                read_log(context, logs_[static_cast<std::size_t>(&block - blocks_.data())]);
+                break;
+            case SyntaxBlock::chemical:
+            case SyntaxBlock::bench:
+            case SyntaxBlock::format:
+                break;
+        }
+    }
+
+    /// A block whose heading is bad still has its lines read, into something that is thrown away.
+    template <class T>
+    void with(BlockContext context, std::vector<T>& all, void (*read_into)(BlockContext, T&)) {
+        T nobody;
+        read_into(context, context.block.id == none ? nobody : all[context.block.id]);
+    }
+
+    void read_whole_recipe(BlockContext context) {
+        auto& recipe = model().recipes[context.block.id];
+        const bool whole =
+            !recipe.sections.empty() && model().sections[recipe.sections.front()].kind == SectionKind::whole;
+        read_recipe(context, recipe, whole ? &model().sections[recipe.sections.front()] : nullptr);
+    }
+
+    void read_solution(BlockContext context) {
+        Section nobody;
+        read_section(context, context.block.id == none ? nobody : model().sections[context.block.id]);
+    }
+
+    void read_one_conversion(BlockContext context) {
+        Conversion nobody_conversion;
+        Section nobody;
+        const bool known = context.block.id != none;
+        auto& conversion = known ? model().conversions[context.block.id] : nobody_conversion;
+        read_conversion(context, conversion, known ? model().sections[conversion.section] : nobody);
+    }
+
+    void gather_logs() {
+        for (auto& log : logs_) std::ranges::move(log, std::back_inserter(model().log));
+        std::ranges::stable_sort(model().log, {}, &LogEntry::day);
+    }
+
+    void judge() {
+        const bool circles = judge_circles(model(), out());
+        for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
+            const auto& section = model().sections[i];
+            if (section.kind == SectionKind::conversion) return;
+            auto section_reader = reader(section.place.file, mine);
+            const Id id = static_cast<Id>(i);
+            judge_volumes(section_reader, id);
+            judge_conversions(section_reader, id);
+            if (!circles) judge_expectations(section_reader, id);
+        });
+    }
+
+    const Workspace& workspace_;
+    unsigned workers_;
+    Checked checked_;
+    std::vector<Block> blocks_;
+    std::vector<std::vector<LogEntry>> logs_;  ///< one a block, so that blocks can be read side by side
+};
+
+}  // namespace
+
+Checked check(const Workspace& workspace, unsigned workers) {
+    return Checker(workspace, workers).run();
+}
+
+}  // namespace scruple::check

@@ -1,0 +1,329 @@
+// SPDX-License-Identifier: MIT
+// `chemical` and `format` blocks: what a chemical is, from recipe text.
+#include <algorithm>
+
+#include "passes.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+using quantity::Dimension;
+
+std::string_view why(chemistry::FormulaFault::What what) {
+    using What = chemistry::FormulaFault::What;
+    switch (what) {
+        case What::empty:
+            return "nothing stands there";
+        case What::unknown_element:
+            return "no element has this symbol";
+        case What::unbalanced_bracket:
+            return "a bracket has no partner";
+        case What::unexpected:
+            return "this does not belong in a formula";
+        case What::charge_both_ways:
+            return "its charge can be read two ways";
+        case What::too_large:
+            return "a number in it is too large";
+    }
+    return "";
+}
+
+/// `CO32-` → `CO3-2` and `CO32-1`: the last digit is the charge, or all digits count atoms.
+std::pair<std::string, std::string> charge_readings(std::string_view formula) {
+    const std::string sign(1, formula.back());
+    const std::string body(formula.substr(0, formula.size() - 1));
+    return {body.substr(0, body.size() - 1) + sign + body.back(), body + sign + "1"};
+}
+
+std::optional<chemistry::Formula> read_formula(Reader& reader, text::Span span) {
+    const auto written = reader.text(span);
+    auto read = chemistry::read_formula(written);
+    if (auto* formula = std::get_if<chemistry::Formula>(&read)) return std::move(*formula);
+    const auto& fault = std::get<chemistry::FormulaFault>(read);
+    if (fault.what == chemistry::FormulaFault::What::charge_both_ways) {
+        const auto [first, second] = charge_readings(written);
+        reader.report(Kind::charge_both_ways, span, {written, "`" + first + "`", "`" + second + "`"});
+    } else {
+        std::string reason(why(fault.what));
+        if (!fault.found.empty()) reason += " (`" + fault.found + "`)";
+        reader.report(Kind::formula_unreadable, span, {written, reason});
+    }
+    return std::nullopt;
+}
+
+/// Reads the lines of one `chemical` block. Forms come first, so that the other lines can name them.
+class ChemicalReader {
+  public:
+    ChemicalReader(BlockContext context, Chemical& chemical)
+        : reader_(context.reader), block_(context.block), chemical_(chemical) {}
+
+    void run() {
+        each([this](const syntax::Form& form) { read_form(form); });
+        each_statement(reader_, block_, [this](const auto& node) { return take(node); });
+        judge();
+    }
+
+  private:
+    template <class F>
+    void each(F read) {
+        for (std::uint32_t i = block_.begin; i < block_.end; ++i) {
+            reader_.statement = i;
+            if (const auto* form = std::get_if<syntax::Form>(&reader_.tree.statements[i].node)) read(*form);
+        }
+    }
+
+    void read_form(const syntax::Form& form) {
+        const auto formula = read_formula(reader_, form.formula);
+        if (!formula) return;
+        Form made{.name = reader_.text(form.name),
+                  .also = {},
+                  .formula_text = reader_.text(form.formula),
+                  .formula = *formula,
+                  .molar_mass = chemistry::molar_mass(*formula),
+                  .sold_as = {},
+                  .place = reader_.place(form.formula)};
+        for (const auto& name : syntax::Tree::run(reader_.tree.names, form.also))
+            made.also.push_back(reader_.text(name));
+        if (form.strength != syntax::nowhere)
+            made.sold_as = read_strength(reader_, reader_.tree.quantities[form.strength]);
+        for (const auto& other : chemical_.forms) {
+            if (other.name == made.name) reader_.report(Kind::said_twice, form.name.span, {made.name});
+        }
+        chemical_.forms.push_back(std::move(made));
+    }
+
+    // ---- one overload a kind of line; true where it belongs here ----
+
+    bool take(const syntax::Form&) { return true; }
+    bool take(const syntax::Also&) { return true; }
+    bool take(const syntax::Words& words) {
+        const auto text = reader_.text(words.text);
+        switch (words.of) {
+            case syntax::Words::Of::caution:
+                chemical_.cautions.push_back(text);
+                return true;
+            case syntax::Words::Of::note:
+                chemical_.notes.push_back(text);
+                return true;
+            case syntax::Words::Of::source:
+                chemical_.sources.push_back(text);
+                return true;
+            case syntax::Words::Of::is_a:
+            case syntax::Words::Of::strength:
+                return false;
+        }
+        return false;
+    }
+    bool take(const syntax::WordList& list) {
+        for (const auto& word : syntax::Tree::run(reader_.tree.names, list.words)) {
+            const auto text = reader_.text(word);
+            switch (list.of) {
+                case syntax::WordList::Of::grade:
+                    chemical_.grades.push_back(text);
+                    break;
+                case syntax::WordList::Of::acts_as:
+                    chemical_.acts_as.push_back(text);
+                    break;
+                case syntax::WordList::Of::hazard:
+                    take_hazard(word, text);
+                    break;
+            }
+        }
+        if (list.of == syntax::WordList::Of::hazard) chemical_.hazard_source = reader_.text(list.source);
+        return true;
+    }
+    bool take(const syntax::Ions& ions) {
+        for (const auto& ion : syntax::Tree::run(reader_.tree.ions, ions.ions)) {
+            if (auto formula = read_formula(reader_, ion.formula)) {
+                chemical_.ions.push_back({ion.coefficient, reader_.text(ion.formula), std::move(*formula)});
+            } else {
+                ions_broken_ = true;
+            }
+        }
+        ions_span_ = reader_.statement_span();
+        return true;
+    }
+    bool take(const syntax::Dissolves& line) {
+        const auto grams = read_positive(reader_, reader_.tree.quantities[line.quantity], Dimension::mass);
+        const auto in = read_positive(reader_, reader_.tree.quantities[line.in], Dimension::mass);
+        const auto at = read_at(line.at);
+        const Id form = read_form_of(line.form).first;
+        if (grams && in) {
+            chemical_.solubilities.push_back(
+                {*grams, form, *in, reader_.text(line.solvent), at, reader_.text(line.source)});
+        }
+        return true;
+    }
+    bool take(const syntax::Property& line) {
+        const auto& range = reader_.tree.ranges[line.value];
+        if (line.of == syntax::Property::Of::takes_up) {
+            take_room(line, range.low);
+            return true;
+        }
+        const auto value = read_positive(reader_, range.low, Dimension::density);
+        const auto [form, strength] = read_form_of(line.form);
+        const auto at = read_at(line.at);
+        if (value) chemical_.densities.push_back({*value, form, strength, at, reader_.text(line.source)});
+        return true;
+    }
+    bool take(const syntax::Cas& cas) {
+        if (!chemical_.cas.empty()) reader_.report(Kind::said_twice, reader_.statement_span(), {"cas"});
+        chemical_.cas = reader_.text(cas.number);
+        if (!check_digit_fits(chemical_.cas)) reader_.report(Kind::cas_check_digit, cas.number, {chemical_.cas});
+        return true;
+    }
+    bool take(const auto&) { return false; }
+
+    // ---- parts of lines ----
+
+    std::optional<Interval> read_at(syntax::Index at) {
+        if (at == syntax::nowhere) return std::nullopt;
+        return read_interval(reader_, reader_.tree.ranges[at], Dimension::temperature);
+    }
+
+    /// `(anhydrous)` or `(60 % w/w)` after a figure of this chemical.
+    std::pair<Id, std::optional<Strength>> read_form_of(syntax::Index form) {
+        if (form == syntax::nowhere) return {none, std::nullopt};
+        const auto& given = reader_.tree.forms[form];
+        Id id = none;
+        for (const auto& word : syntax::Tree::run(reader_.tree.names, given.words)) {
+            for (Id i = 0; i < chemical_.forms.size(); ++i) {
+                if (reader_.text(word) == chemical_.forms[i].name) id = i;
+            }
+            if (id == none)
+                reader_.report(Kind::unknown_form, word.span,
+                               {reader_.text(word), chemical_.name, "one of its `form` lines"});
+        }
+        if (given.strength == syntax::nowhere) return {id, std::nullopt};
+        return {id, read_strength(reader_, reader_.tree.quantities[given.strength])};
+    }
+
+    void take_room(const syntax::Property& line, const syntax::Quantity& value) {
+        const auto ml = read_positive(reader_, value, Dimension::volume);
+        if (line.per.quantity == syntax::nowhere) return;
+        const auto per = read_positive(reader_, reader_.tree.quantities[line.per.quantity], Dimension::mass);
+        if (ml && per) chemical_.takes_up = *ml / *per;
+    }
+
+    void take_hazard(const syntax::Name& word, std::string_view code) {
+        const auto digits = code.starts_with("EUH") ? code.substr(3) : code.substr(code.empty() ? 0 : 1);
+        const bool fits =
+            digits.size() >= 3 && std::ranges::all_of(digits.substr(0, 3), [](char c) { return c >= '0' && c <= '9'; });
+        if (!fits) reader_.report(Kind::unknown_hazard, word.span, {code});
+        chemical_.hazards.push_back(code);
+    }
+
+    /// The check digit of a CAS registry number: the other digits, weighted 1, 2, 3 … from the right, modulo 10.
+    static bool check_digit_fits(std::string_view cas) {
+        int sum = 0;
+        int weight = 0;
+        const int last = cas.back() - '0';
+        for (auto at = cas.rbegin() + 1; at != cas.rend(); ++at) {
+            if (*at != '-') sum += ++weight * (*at - '0');
+        }
+        return sum % 10 == last;
+    }
+
+    // ---- the block as a whole ----
+
+    void judge() {
+        const auto heading = reader_.tree.statements[block_.heading].span;
+        const std::string what = "the chemical `" + std::string(chemical_.name) + "`";
+        if (chemical_.forms.empty()) {
+            reader_.report(Kind::block_incomplete, heading,
+                           {what, "a form with its formula", "`form   anhydrous   Na2CO3`"});
+        } else if (!chemical_.ions.empty() && !ions_broken_) {
+            judge_ions();
+        }
+    }
+
+    void judge_ions() {
+        std::vector<chemistry::Term> ions;
+        for (const auto& ion : chemical_.ions) ions.push_back({ion.coefficient, ion.formula});
+        const auto off_by = [&](const Form& form) {
+            auto dry = form.formula;
+            remove_water(dry);
+            return chemistry::imbalance({{1, dry}}, ions);
+        };
+        const bool charged = off_by(chemical_.forms.front()).charge != 0;
+        const bool fits =
+            std::ranges::any_of(chemical_.forms, [&](const Form& form) { return off_by(form).balanced(); });
+        if (fits) return;
+        reader_.report(Kind::ions_do_not_fit, ions_span_,
+                       {charged ? "are not neutral together" : "are not the atoms of its formula", chemical_.name});
+    }
+
+    static void remove_water(chemistry::Formula& formula) {
+        for (auto& count : formula.atoms) {
+            if (chemistry::symbol(count.element) == "H") count.atoms -= formula.water * 2;
+            if (chemistry::symbol(count.element) == "O") count.atoms -= formula.water;
+        }
+        std::erase_if(formula.atoms, [](const auto& count) { return count.atoms.is_zero(); });
+        formula.water = 0;
+    }
+
+    Reader& reader_;
+    const Block& block_;
+    Chemical& chemical_;
+    text::Span ions_span_;
+    bool ions_broken_ = false;
+};
+
+}  // namespace
+
+void read_chemical(BlockContext context, Chemical& chemical) {
+    ChemicalReader(context, chemical).run();
+}
+
+void name_other_names(BlockContext context, Model& model) {
+    auto& [reader, block] = context;
+    for (std::uint32_t i = block.begin; i < block.end; ++i) {
+        const auto* also = std::get_if<syntax::Also>(&reader.tree.statements[i].node);
+        if (also == nullptr) continue;
+        reader.statement = i;
+        for (const auto& name : syntax::Tree::run(reader.tree.substances, also->names)) {
+            const auto written = reader.text(name.name);
+            const std::string normal = reader.normal(written);
+            const auto [at, fresh] = model.chemical_names.try_emplace(normal, block.id, none);
+            const auto& first = model.chemicals[at->second.first];
+            if (!fresh && at->second.first != block.id) {
+                if (!first.built_in || model.chemicals[block.id].built_in) {
+                    auto& twice = reader.report(Kind::defined_twice, name.name.span, {written});
+                    twice.related.push_back({first.place.file, first.place.span, "first here"});
+                    continue;
+                }
+                at->second = {block.id, none};
+            }
+            Id form = none;
+            if (name.form != syntax::nowhere) {
+                if (const auto resolved = resolve_chemical(reader, name)) form = resolved->form;
+            }
+            at->second.second = form;
+            model.chemicals[block.id].also.emplace_back(written, form);
+        }
+    }
+}
+
+void read_format(BlockContext context, FilmFormat& format) {
+    auto& [reader, block] = context;
+    bool stated = false;
+    each_statement(reader, block,
+                   overloaded{[&](const syntax::Area& line) {
+                                  stated = true;
+                                  const auto area =
+                                      read_positive(reader, reader.tree.quantities[line.quantity], Dimension::area);
+                                  if (area) format.area_cm2 = *area;
+                                  format.source = reader.text(line.source);
+                                  return true;
+                              },
+                              [](const syntax::Words& words) {
+                                  return words.of == syntax::Words::Of::note || words.of == syntax::Words::Of::source;
+                              },
+                              [](const auto&) { return false; }});
+    if (stated) return;
+    reader.report(Kind::block_incomplete, reader.tree.statements[block.heading].span,
+                  {"the format `" + std::string(format.name) + "`", "its area", "`area   80 sq in`"});
+}
+
+}  // namespace scruple::check

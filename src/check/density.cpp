@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// What a ml weighs, what a saturated solution holds, and what a dissolved gram takes up.
+#include <algorithm>
+
+#include "scruple/check/contents.hpp"
+
+namespace scruple::check {
+namespace {
+
+using quantity::Unit;
+
+const Exact water_ml_per_mol(18);
+const Exact salt_ml_per_gram(3, 10);
+const Exact other_ml_per_gram(3, 4);
+const Exact water_grams_per_mol(18015, 1000);
+
+/// °C between two temperatures; a figure without one counts as 20 °C.
+Exact distance(const std::optional<Interval>& a, const Interval& b) {
+    const Exact low = a ? a->low : Exact(20);
+    return low < b.low ? b.low - low : low - b.low;
+}
+
+}  // namespace
+
+std::optional<Exact> density_of(const Chemical& chemical, Id form, const std::optional<Strength>& strength) {
+    for (const auto& density : chemical.densities) {
+        if (density.strength != strength) continue;
+        if (density.form == none || form == none || density.form == form || strength) return density.g_per_ml;
+    }
+    return std::nullopt;
+}
+
+DensityNeed density_need(const Chemical& chemical, const std::optional<Strength>& strength, bool by_volume) {
+    if (!strength) return by_volume ? DensityNeed::of_form : DensityNeed::nothing;
+    switch (strength->unit) {
+        case Unit::percent_w_w:
+            return by_volume && !chemical.forms.empty() ? DensityNeed::of_solution : DensityNeed::nothing;
+        case Unit::percent_v_v:
+            return DensityNeed::of_form;
+        default:
+            return by_volume ? DensityNeed::nothing : DensityNeed::of_solution;
+    }
+}
+
+std::string known_densities(const Chemical& chemical) {
+    std::string known;
+    for (const auto& density : chemical.densities) {
+        std::string inside;
+        if (density.strength) {
+            inside = quantity::exact_text(density.strength->value) + " " +
+                     std::string(quantity::info(density.strength->unit).shown);
+        } else if (density.form != none) {
+            inside = chemical.forms[density.form].name;
+        } else {
+            continue;
+        }
+        known += (known.empty() ? "`(" : ", `(") + inside + ")`";
+    }
+    const std::string own = "a `density` line in a `chemical` block, or grams";
+    return known.empty() ? own : known + ", whose densities are known, or " + own;
+}
+
+Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams) {
+    if (chemical.takes_up) return grams * *chemical.takes_up;
+    const Exact per_gram = chemical.ions.empty() ? other_ml_per_gram : salt_ml_per_gram;
+    if (form.formula.water.is_zero()) return grams * per_gram;
+    const Exact mol = grams / form.molar_mass;
+    const Exact water_mol = mol * form.formula.water;
+    return water_mol * water_ml_per_mol + (grams - water_mol * water_grams_per_mol) * per_gram;
+}
+
+std::optional<Exact> saturated_grams_per_ml(const Chemical& chemical, const Addition& addition) {
+    if (chemical.solubilities.empty() || addition.form == none) return std::nullopt;
+    const Interval at = addition.saturated_at.value_or(Interval{20, 20});
+    const auto nearest = std::ranges::min_element(chemical.solubilities, [&](const Solubility& a, const Solubility& b) {
+        return distance(a.at, at) < distance(b.at, at);
+    });
+    const auto& form = chemical.forms[addition.form];
+    const auto& stated = nearest->form == none ? form : chemical.forms[nearest->form];
+    const Exact ml = nearest->in_grams + room_of_solid(chemical, stated, nearest->grams);
+    return as_form(stated, form, nearest->grams) / ml;
+}
+
+Exact as_form(const Form& from, const Form& to, const Exact& grams) {
+    return grams * to.molar_mass / from.molar_mass;
+}
+
+}  // namespace scruple::check

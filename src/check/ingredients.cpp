@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: MIT
+// Ingredients: what, how much, and what is said after the comma.
+#include <algorithm>
+
+#include "lines.hpp"
+#include "scruple/check/contents.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+using quantity::Dimension;
+using quantity::Unit;
+using How = syntax::Ingredient::How;
+
+Addition::How kind_of(How how) {
+    switch (how) {
+        case How::exactly:
+        case How::shares:
+            return Addition::How::exactly;
+        case How::to_make:
+            return Addition::How::to_make;
+        case How::the_rest:
+            return Addition::How::the_rest;
+        case How::about:
+            return Addition::How::about;
+        case How::unknown:
+            return Addition::How::unknown;
+    }
+    return Addition::How::exactly;
+}
+
+std::optional<Addition::By> measure_by(Dimension dimension) {
+    switch (dimension) {
+        case Dimension::mass:
+            return Addition::By::mass;
+        case Dimension::volume:
+            return Addition::By::volume;
+        case Dimension::amount:
+            return Addition::By::amount;
+        case Dimension::count:
+            return Addition::By::drops;
+        case Dimension::temperature:
+        case Dimension::time:
+        case Dimension::area:
+        case Dimension::strength:
+        case Dimension::density:
+            return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+bool same(const syntax::Number& a, const syntax::Number& b) {
+    return a.span == b.span;
+}
+
+}  // namespace
+
+const std::vector<std::string_view>& LineReader::variants() const {
+    static const std::vector<std::string_view> no_variants;
+    return recipe_ == none ? no_variants : reader_.model.recipes[recipe_].variants;
+}
+
+std::string LineReader::name_of(const Addition& addition) const {
+    if (addition.solution != none) return shown_name(reader_.model, addition.solution);
+    return shown_name(reader_.model.chemicals[addition.chemical], addition.form);
+}
+
+void LineReader::take(const syntax::Ingredient& line) {
+    const auto span = reader_.statement_span();
+    Addition addition{.how = kind_of(line.how), .place = reader_.place(span)};
+    if (!read_what(line, addition)) return;
+    if (line.how == How::the_rest) {
+        if (!take_rest(addition, span)) return;
+    } else if (!read_shares(line, addition)) {
+        return;
+    }
+    read_details(line.details, addition);
+    if (addition.how == Addition::How::part_now) divide(addition, span);
+    if (addition.how == Addition::How::unknown) reader_.report(Kind::amount_left_open, span, {name_of(addition)});
+    section_.lines.emplace_back(std::move(addition));
+}
+
+bool LineReader::read_what(const syntax::Ingredient& line, Addition& addition) {
+    // `the rest` of a divided weighing needs no form: the line that divided it said which.
+    const auto need = line.how == How::the_rest ? FormNeed::free : FormNeed::required;
+    const auto resolved = resolve(reader_, line.what, recipe_, need);
+    if (!resolved) return false;
+    addition.chemical = resolved->chemical;
+    addition.form = resolved->form;
+    addition.solution = resolved->solution;
+    addition.grade = resolved->grade;
+    addition.strength = resolved->strength;
+    addition.solvent = resolved->solvent;
+    if (resolved->saturated) addition.saturated_at = resolved->saturated_at.value_or(Interval{20, 20});
+    return true;
+}
+
+bool LineReader::read_shares(const syntax::Ingredient& line, Addition& addition) {
+    const auto ranges = syntax::Tree::run(reader_.tree.ranges, line.quantities);
+    if (ranges.empty()) return false;
+    addition.written = reader_.text(text::Span{ranges.front().low.number.span.begin, ranges.back().high.span().end});
+    if (line.how == How::shares) return read_variant_shares(line, addition);
+    if (line.how == How::unknown) {
+        addition.by = ranges.front().low.unit == Unit::none
+                          ? Addition::By::mass
+                          : measure_by(quantity::info(ranges.front().low.unit).dimension).value_or(Addition::By::mass);
+        return true;
+    }
+    Exact amount;
+    if (!read_one(ranges.front(), addition, amount)) return false;
+    addition.shares.push_back(amount);
+    return true;
+}
+
+bool LineReader::read_one(const syntax::Range& range, Addition& addition, Exact& into) {
+    if (!same(range.low.number, range.high.number)) {
+        const text::Span span{range.low.number.span.begin, range.high.span().end};
+        reader_.report(Kind::range_as_amount, span, {reader_.text(span)});
+        return false;
+    }
+    const auto& quantity = range.high;
+    const auto measured = read_any(reader_, quantity);
+    if (!measured) return false;
+    const auto written = reader_.text(quantity.span());
+    if (measured->value <= Exact(0)) {
+        reader_.report(Kind::not_above_nothing, quantity.span(), {written});
+        return false;
+    }
+    if (!settle_measure(quantity, addition, measured->dimension)) return false;
+    addition.by = *measure_by(measured->dimension);
+    if (addition.how == Addition::How::to_make || addition.chemical != none)
+        check_density(addition, quantity.span(), written);
+    into = measured->value;
+    return true;
+}
+
+/// Whether this dimension can measure this ingredient at all.
+bool LineReader::settle_measure(const syntax::Quantity& quantity, const Addition& addition, Dimension dimension) {
+    const bool volume_only = addition.how == Addition::How::to_make || addition.solution != none;
+    const bool fits = volume_only ? dimension == Dimension::volume : measure_by(dimension).has_value();
+    if (!fits) {
+        const bool weight_fits = !volume_only;
+        const auto wanted = weight_fits && dimension != Dimension::mass ? Dimension::mass : Dimension::volume;
+        [[maybe_unused]] const auto reported = read_as(reader_, quantity, wanted);
+        return false;
+    }
+    const auto has_dropper = [](const Bench& bench) { return bench.drops_per_ml.has_value(); };
+    if (dimension == Dimension::count && std::ranges::none_of(reader_.model.benches, has_dropper)) {
+        reader_.report(Kind::drops_without_dropper, quantity.span(), {reader_.text(quantity.span())});
+        return false;
+    }
+    return true;
+}
+
+bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& addition) {
+    const auto ranges = syntax::Tree::run(reader_.tree.ranges, line.quantities);
+    const auto labels = syntax::Tree::run(reader_.tree.names, line.share_names);
+    std::vector<std::optional<Exact>> amounts(variants().size());
+    bool fine = true;
+    for (std::size_t i = 0; i < ranges.size() && i < labels.size(); ++i) {
+        const auto label = reader_.text(labels[i]);
+        Exact amount;
+        const bool read = read_one(ranges[i], addition, amount);
+        const auto at = std::ranges::find_if(variants(), [&](std::string_view v) { return v == label; });
+        if (at == variants().end()) {
+            std::string known;
+            for (const auto variant : variants()) known += (known.empty() ? "`" : ", `") + std::string(variant) + "`";
+            reader_.report(Kind::unknown_variant, labels[i].span,
+                           {label, known.empty() ? "a `variants` line in the recipe, or one amount alone" : known});
+            fine = false;
+        } else if (read) {
+            amounts[static_cast<std::size_t>(at - variants().begin())] = amount;
+        }
+        fine = fine && read;
+    }
+    for (std::size_t i = 0; fine && i < amounts.size(); ++i) {
+        if (amounts[i]) {
+            addition.shares.push_back(*amounts[i]);
+        } else {
+            reader_.report(Kind::variant_left_out, reader_.statement_span(), {variants()[i]});
+            fine = false;
+        }
+    }
+    return fine;
+}
+
+/// A volume of a chemical, or a strength by weight, needs a density; a saturated solution its solubility.
+void LineReader::check_density(const Addition& addition, text::Span span, std::string_view amount) {
+    if (addition.chemical == none) return;
+    const auto& chemical = reader_.model.chemicals[addition.chemical];
+    const auto shown = shown_name(chemical, addition.form);
+    if (addition.saturated_at) {
+        if (!saturated_grams_per_ml(chemical, addition)) reader_.report(Kind::no_solubility, span, {shown});
+        return;
+    }
+    const bool by_volume = addition.by == Addition::By::volume || addition.by == Addition::By::drops;
+    switch (density_need(chemical, addition.strength, by_volume)) {
+        case DensityNeed::nothing:
+            return;
+        case DensityNeed::of_form:
+            if (density_of(chemical, addition.form, std::nullopt)) return;
+            if (!addition.strength && chemical.densities.empty()) {
+                reader_.report(Kind::solid_by_volume, span, {shown, amount});
+                return;
+            }
+            break;
+        case DensityNeed::of_solution:
+            if (density_of(chemical, addition.form, addition.strength)) return;
+            break;
+    }
+    reader_.report(Kind::no_density, span, {shown, known_densities(chemical)});
+}
+
+// ---- details --------------------------------------------------------------------------------------
+
+void LineReader::read_details(syntax::Slice details, Addition& addition) {
+    for (const auto& detail : syntax::Tree::run(reader_.tree.details, details)) read_detail(detail, addition);
+}
+
+void LineReader::read_detail(const syntax::Detail& detail, Addition& addition) {
+    using What = syntax::Detail::What;
+    switch (detail.what) {
+        case What::pinch_now:
+            addition.how = Addition::How::part_now;
+            return;
+        case What::quantity_now: {
+            const auto& quantity = reader_.tree.quantities[detail.quantity];
+            addition.how = Addition::How::part_now;
+            const auto wanted = addition.by == Addition::By::volume ? Dimension::volume : Dimension::mass;
+            addition.now = read_positive(reader_, quantity, wanted);
+            for (const auto& share : addition.shares) {
+                if (!addition.now || *addition.now < share) continue;
+                reader_.report(Kind::more_now_than_all, quantity.span(),
+                               {reader_.text(quantity.span()), addition.written});
+            }
+            return;
+        }
+        case What::by_conversion:
+            addition.by_conversion = true;
+            return;
+        case What::optional:
+            addition.optional = true;
+            addition.optional_reason = reader_.text(detail.words);
+            return;
+        case What::at:
+            addition.at = read_celsius(reader_, reader_.tree.ranges[detail.range]);
+            return;
+        case What::unknown:
+            reader_.report(Kind::unknown_detail, detail.span, {reader_.text(detail.span)});
+            return;
+        case What::not_above:
+        case What::stirring:
+        case What::stirring_every:
+        case What::slowly:
+        case What::until:
+        case What::remark:
+            break;
+    }
+    if (auto read = read_step_detail(detail)) addition.details.push_back(std::move(*read));
+}
+
+void LineReader::divide(const Addition& addition, text::Span span) {
+    divided_.push_back({addition.chemical, addition.form, addition.shares, addition.now, span});
+}
+
+bool LineReader::take_rest(Addition& addition, text::Span span) {
+    const auto matches = [&](const Divided& divided) {
+        return !divided.finished && divided.chemical == addition.chemical &&
+               (addition.form == none || divided.form == addition.form);
+    };
+    const auto found = std::ranges::find_if(divided_, matches);
+    if (addition.chemical == none || found == divided_.end()) {
+        reader_.report(Kind::rest_of_nothing, span, {name_of(addition)});
+        return false;
+    }
+    found->finished = true;
+    addition.form = found->form;
+    addition.shares = found->shares;
+    addition.now = found->now;
+    return true;
+}
+
+void LineReader::finish() {
+    for (const auto& divided : divided_) {
+        if (divided.finished) continue;
+        reader_.report(Kind::no_remainder, divided.span, {reader_.model.chemicals[divided.chemical].name});
+    }
+    for (const auto& vessel : vessels_) {
+        if (!vessel.poured) reader_.report(Kind::vessel_not_poured, vessel.span, {vessel.name});
+    }
+}
+
+}  // namespace scruple::check

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+// The passes over the blocks, in the order in which they run. Each fills in its part of the model
+// and reports what is wrong; none reads what a later one writes.
+#pragma once
+
+#include "blocks.hpp"
+
+namespace scruple::check {
+
+/// A reader to read a block with, and where to put what it says.
+struct BlockContext {
+    Reader& reader;
+    const Block& block;
+};
+
+void read_chemical(BlockContext context, Chemical& chemical);
+/// Enters the other names of a chemical, with the forms they imply.
+void name_other_names(BlockContext context, Model& model);
+void read_format(BlockContext context, FilmFormat& format);
+void read_bench(BlockContext context, Bench& bench);
+
+/// The variants that a recipe lists, before any of its lines is read.
+void read_variants(BlockContext context, Recipe& recipe);
+/// A recipe's facts (`recipe`) and the lines that stand directly under it (`whole`, or null).
+void read_recipe(BlockContext context, Recipe& recipe, Section* whole);
+void read_section(BlockContext context, Section& section);
+void read_conversion(BlockContext context, Conversion& conversion, Section& section);
+
+void read_supplier(BlockContext context, Supplier& supplier);
+void read_process(BlockContext context, Process& process);
+void read_plan(BlockContext context, Plan& plan);
+void read_log(BlockContext context, std::vector<LogEntry>& log);
+void read_nothing(BlockContext context);  ///< lines before the first heading
+
+/// After all sections are read: volumes and order of one, and what it takes of others.
+void judge_volumes(Reader& reader, Id section);
+/// That there is a conversion for each line that says `by conversion`.
+void judge_conversions(Reader& reader, Id section);
+/// What its `expect` lines say of its contents; only where nothing goes into itself.
+void judge_expectations(Reader& reader, Id section);
+/// Solutions that go into themselves, each circle once; true where there is any.
+bool judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
+
+}  // namespace scruple::check

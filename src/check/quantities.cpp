@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: MIT
+// Quantities of the text in base units, and the explanation of those that are not one.
+#include <algorithm>
+#include <chrono>
+
+#include "reader.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+using quantity::Dimension;
+using quantity::Unit;
+
+std::string_view words_for(Dimension dimension) {
+    switch (dimension) {
+        case Dimension::mass:
+            return "a weight (g, kg, oz av …)";
+        case Dimension::volume:
+            return "a volume (ml, l, fl oz us …)";
+        case Dimension::amount:
+            return "an amount in moles (mol, mmol)";
+        case Dimension::temperature:
+            return "a temperature (C or F)";
+        case Dimension::time:
+            return "a time (s, min, h, days, months …)";
+        case Dimension::area:
+            return "an area (sq in, cm2, m2)";
+        case Dimension::strength:
+            return "a strength (% w/v, g/l, mol/l …)";
+        case Dimension::density:
+            return "a density (g/ml)";
+        case Dimension::count:
+            return "a number of drops";
+    }
+    return "";
+}
+
+void explain_colon(Reader& reader, std::string_view written, text::Span span) {
+    const auto colon = written.find(':');
+    const auto first = written.substr(0, colon);
+    const auto second = written.substr(colon + 1);
+    std::string rest = "…";
+    const bool whole = !first.empty() && !second.empty() && first.size() < 9 && second.size() < 9 &&
+                       std::ranges::all_of(first, [](char c) { return c >= '0' && c <= '9'; }) &&
+                       std::ranges::all_of(second, [](char c) { return c >= '0' && c <= '9'; });
+    if (whole) rest = std::to_string(std::stol(std::string(second)) - std::stol(std::string(first)));
+    reader.report(Kind::ratio_by_colon, span, {written, first, second, rest});
+}
+
+void explain_comma(Reader& reader, std::string_view written, text::Span span) {
+    std::string point(written), without(written);
+    std::ranges::replace(point, ',', '.');
+    std::erase(without, ',');
+    reader.report(Kind::decimal_comma, span, {written, point, without});
+}
+
+void explain_number(Reader& reader, const syntax::Number& number) {
+    const auto written = reader.text(number.span);
+    if (written.find(':') != std::string_view::npos) {
+        explain_colon(reader, written, number.span);
+    } else if (written.find(',') != std::string_view::npos) {
+        explain_comma(reader, written, number.span);
+    } else {
+        reader.report(Kind::unclear_number, number.span, {written});
+    }
+}
+
+std::string nearest_unit(std::string_view written) {
+    std::vector<std::string_view> spellings;
+    for (const auto& unit : quantity::all_units())
+        spellings.insert(spellings.end(), unit.spellings.begin(), unit.spellings.end());
+    return diagnostics::nearest(written, spellings);
+}
+
+void explain_unit(Reader& reader, const syntax::Quantity& quantity) {
+    const auto number = reader.text(quantity.number.span);
+    const auto written = reader.text(quantity.unit_span);
+    if (written.empty()) {
+        reader.report(Kind::no_unit, quantity.span(), {number});
+    } else if (written == "%") {
+        reader.report(Kind::bare_percent, quantity.span(), {number});
+    } else if (const auto* ambiguous = quantity::find_ambiguous(written)) {
+        reader.report(Kind::ambiguous_unit, quantity.unit_span, {written, ambiguous->readings, ambiguous->write});
+    } else {
+        const auto near = nearest_unit(written);
+        reader.report(Kind::unknown_unit, quantity.unit_span,
+                      {written, near.empty() ? "one of the units that `scruple help units` lists" : "`" + near + "`"});
+    }
+}
+
+}  // namespace
+
+std::optional<Exact> read_number(Reader& reader, const syntax::Number& number) {
+    if (!number.loose()) return number.value();
+    explain_number(reader, number);
+    return std::nullopt;
+}
+
+std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity) {
+    if (quantity.loose()) {
+        if (quantity.number.loose()) {
+            explain_number(reader, quantity.number);
+        } else {
+            explain_unit(reader, quantity);
+        }
+        return std::nullopt;
+    }
+    const auto dimension = quantity::info(quantity.unit).dimension;
+    const auto value = quantity.number.value();
+    switch (dimension) {
+        case Dimension::temperature:
+            return Measured{quantity::to_celsius(value, quantity.unit), dimension, quantity.unit};
+        case Dimension::strength:
+            return Measured{value, dimension, quantity.unit};
+        default:
+            return Measured{quantity::to_base(value, quantity.unit), dimension, quantity.unit};
+    }
+}
+
+std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
+    const auto measured = read_any(reader, quantity);
+    if (!measured) return std::nullopt;
+    if (measured->dimension == wanted) return measured->value;
+    reader.report(Kind::wrong_kind_of_unit, quantity.span(),
+                  {reader.text(quantity.span()), words_for(measured->dimension), words_for(wanted)});
+    return std::nullopt;
+}
+
+std::optional<Exact> read_positive(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
+    auto value = read_as(reader, quantity, wanted);
+    if (!value || *value > Exact(0)) return value;
+    reader.report(Kind::not_above_nothing, quantity.span(), {reader.text(quantity.span())});
+    return std::nullopt;
+}
+
+std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range, Dimension wanted) {
+    const auto low = read_as(reader, range.low, wanted);
+    const bool one = range.low.number.span == range.high.number.span;
+    const auto high = one ? low : read_as(reader, range.high, wanted);
+    if (!low || !high) return std::nullopt;
+    if (*high < *low) {
+        const text::Span span{range.low.number.span.begin, range.high.span().end};
+        reader.report(Kind::range_backwards, span, {reader.text(span)});
+        return std::nullopt;
+    }
+    return Interval{*low, *high};
+}
+
+std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range) {
+    const auto interval = read_interval(reader, range, Dimension::temperature);
+    if (interval && (interval->low < Exact(-5) || interval->high > Exact(105))) {
+        const text::Span span{range.low.number.span.begin, range.high.span().end};
+        reader.report(Kind::unlikely_temperature, span, {reader.text(span), "a solution in water"});
+    }
+    return interval;
+}
+
+std::optional<Strength> read_strength(Reader& reader, const syntax::Quantity& quantity) {
+    const auto value = read_positive(reader, quantity, Dimension::strength);
+    if (!value) return std::nullopt;
+    return Strength{*value, quantity.unit};
+}
+
+std::optional<Money> read_money(Reader& reader, const syntax::Money& money) {
+    const auto value = read_number(reader, money.value);
+    if (!value) return std::nullopt;
+    if (*value < Exact(0)) {
+        reader.report(Kind::unclear_number, money.value.span, {reader.text(money.value.span)});
+        return std::nullopt;
+    }
+    return Money{*value, reader.text(money.currency)};
+}
+
+std::optional<Day> read_day(Reader& reader, const syntax::Date& date) {
+    const std::chrono::year_month_day day{std::chrono::year(date.year), std::chrono::month(date.month),
+                                          std::chrono::day(date.day)};
+    if (!day.ok()) {
+        reader.report(Kind::no_such_day, date.span, {reader.text(date.span)});
+        return std::nullopt;
+    }
+    return static_cast<Day>(std::chrono::sys_days(day).time_since_epoch().count());
+}
+
+}  // namespace scruple::check

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+// What every part of the checker needs while it reads one file: the text, the tree, the model so far,
+// and a place for what is wrong.
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "scruple/check/model.hpp"
+#include "scruple/syntax/tree.hpp"
+
+namespace scruple::check {
+
+struct Reader {
+    const Model& model;
+    text::FileId file;
+    const text::Source& source;
+    const syntax::Tree& tree;
+    std::vector<diagnostics::Diagnostic>& out;
+    std::string scratch = {};        ///< for normal names, so that a look-up allocates nothing
+    std::uint32_t statement = none;  ///< the statement being read
+
+    [[nodiscard]] std::string_view text(text::Span span) const { return source.at(span); }
+    [[nodiscard]] std::string_view text(const syntax::Name& name) const { return source.at(name.span); }
+    [[nodiscard]] Place place(text::Span span) const { return {file, span, statement}; }
+    [[nodiscard]] text::Span statement_span() const { return tree.statements[statement].span; }
+
+    /// The normal name, in `scratch`; good until the next call.
+    const std::string& normal(std::string_view written);
+
+    diagnostics::Diagnostic& report(diagnostics::Kind kind, text::Span span,
+                                    std::initializer_list<std::string_view> arguments = {});
+};
+
+// ---- quantities ------------------------------------------------------------------------------------
+
+/// A quantity in base units (°C for temperatures; the stated number for strengths).
+struct Measured {
+    Exact value{};
+    quantity::Dimension dimension;
+    quantity::Unit unit;
+};
+
+/// Reads a number; reports a loose one.
+[[nodiscard]] std::optional<Exact> read_number(Reader& reader, const syntax::Number& number);
+
+/// Reads a quantity of any dimension; reports a loose one with its readings.
+[[nodiscard]] std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity);
+
+/// Reads a quantity that must be of one dimension; reports another.
+[[nodiscard]] std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity,
+                                           quantity::Dimension wanted);
+/// The same, and more than zero.
+[[nodiscard]] std::optional<Exact> read_positive(Reader& reader, const syntax::Quantity& quantity,
+                                                 quantity::Dimension wanted);
+
+[[nodiscard]] std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range,
+                                                    quantity::Dimension wanted);
+/// °C, with a look at whether water would still be a liquid.
+[[nodiscard]] std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range);
+
+[[nodiscard]] std::optional<Strength> read_strength(Reader& reader, const syntax::Quantity& quantity);
+
+[[nodiscard]] std::optional<Money> read_money(Reader& reader, const syntax::Money& money);
+
+/// The day, or nullopt for one that the calendar does not have.
+[[nodiscard]] std::optional<Day> read_day(Reader& reader, const syntax::Date& date);
+
+// ---- names -----------------------------------------------------------------------------------------
+
+/// What a substance in the text turned out to be.
+struct Resolved {
+    Id chemical = none, form = none;
+    Id solution = none;
+    std::string_view grade{};
+    std::optional<Strength> strength{};
+    std::string_view solvent{};
+    bool saturated = false;
+    std::optional<Interval> saturated_at{};
+};
+
+/// How strict a look-up is about the form.
+enum class FormNeed : std::uint8_t {
+    required,  ///< several forms and none stated is a fault
+    free       ///< the chemical alone will do
+};
+
+/// A chemical in a form, a part of `recipe` (or none), or another recipe's solution; reports what it is not.
+[[nodiscard]] std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substance, Id recipe,
+                                              FormNeed need = FormNeed::required);
+/// A chemical only.
+[[nodiscard]] std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance,
+                                                       FormNeed need = FormNeed::required);
+/// A solution only, by name.
+[[nodiscard]] Id resolve_solution(Reader& reader, const syntax::Name& name, Id recipe);
+
+/// The solution a normal name means inside a recipe, or `none`; reports nothing.
+[[nodiscard]] Id find_solution(const Model& model, Id recipe, const std::string& normal, std::string& key);
+
+/// A film or sheet format: its id (none for a sheet with a stated size) and the area of one, where known.
+struct ResolvedFormat {
+    Id format = none;
+    std::optional<Exact> area_cm2{};
+};
+[[nodiscard]] ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format);
+
+/// `write` text for a name that is not known: the nearest known one, or `otherwise`.
+[[nodiscard]] std::string suggestion(Reader& reader, std::string_view written,
+                                     const std::unordered_map<std::string, Id>& known, std::string_view otherwise);
+
+}  // namespace scruple::check

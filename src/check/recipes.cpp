@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: MIT
+// Recipes and their solutions: the facts, and the lines handed to the LineReader.
+#include <algorithm>
+
+#include "lines.hpp"
+#include "passes.hpp"
+#include "uses.hpp"
+#include "volumes.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+using quantity::Dimension;
+
+/// Facts and lines of one solution. For the lines directly under `recipe` there is a recipe to take its facts, too.
+class SectionReader {
+  public:
+    SectionReader(BlockContext context, Recipe* recipe, Section* section, Id recipe_id)
+        : reader_(context.reader), block_(context.block), recipe_(recipe), section_(section) {
+        if (section_ != nullptr) lines_.emplace(reader_, *section_, recipe_id);
+    }
+
+    void run() {
+        each_statement(reader_, block_, [this](const auto& node) { return take(node); });
+        if (!lines_) return;
+        lines_->finish();
+        const auto filling = fill(reader_.model, *section_, 0);
+        section_->makes_ml = filling.made_ml;
+        section_->makes_stated = filling.made_up_at != none;
+    }
+
+  private:
+    bool take(const syntax::Words& words) {
+        const auto text = reader_.text(words.text);
+        using Of = syntax::Words::Of;
+        switch (words.of) {
+            case Of::caution:
+                (recipe_ != nullptr ? recipe_->cautions : section_->cautions).push_back(text);
+                return true;
+            case Of::note:
+                (recipe_ != nullptr ? recipe_->notes : section_->notes).push_back(text);
+                return true;
+            case Of::source:
+                return recipe_ != nullptr && (recipe_->sources.push_back(text), true);
+            case Of::is_a:
+                return recipe_ != nullptr && take_once(recipe_->is_a, text, "is");
+            case Of::strength:
+                return recipe_ != nullptr && take_once(recipe_->strength, text, "strength");
+        }
+        return false;
+    }
+    bool take_once(std::string_view& into, std::string_view text, std::string_view keyword) {
+        if (!into.empty()) report_twice(keyword);
+        into = text;
+        return true;
+    }
+    bool take(const syntax::Variants&) { return recipe_ != nullptr; }  // read before the lines: read_variants
+
+    // Facts of a solution; a recipe of parts alone may state them for all.
+    bool take(const syntax::Keeps& line) {
+        if (section_ == nullptr) return false;
+        for (const auto& item : syntax::Tree::run(reader_.tree.keepings, line.items)) {
+            const auto seconds = read_interval(reader_, item.time, Dimension::time);
+            if (!seconds) continue;
+            const text::Span span{item.time.low.number.span.begin, item.time.high.span().end};
+            section_->keeps.push_back({*seconds, reader_.text(span), reader_.text(item.when)});
+        }
+        return true;
+    }
+    bool take(const syntax::UseWithin& line) {
+        if (section_ == nullptr) return false;
+        if (section_->use_within) report_twice("use within");
+        const auto& quantity = reader_.tree.quantities[line.quantity];
+        section_->use_within = read_positive(reader_, quantity, Dimension::time);
+        section_->use_within_text = reader_.text(quantity.span());
+        return true;
+    }
+    bool take(const syntax::Expect& line);
+    bool take(const syntax::Replenish& line);
+
+    // A recipe states its capacity once, for the solution that is used; read after all sections are named.
+    bool take(const syntax::Capacity& line);
+
+    bool take(const syntax::Ingredient& line) { return forward(line); }
+    bool take(const syntax::Step& line) { return forward(line); }
+    bool take(const syntax::VesselStep& line) { return forward(line); }
+    bool take(const syntax::Mix& line) { return forward(line); }
+    bool take(const auto&) { return false; }
+
+    template <class T>
+    bool forward(const T& line) {
+        if (lines_) lines_->take(line);
+        return lines_.has_value();
+    }
+
+    void report_twice(std::string_view keyword) {
+        reader_.report(Kind::said_twice, reader_.statement_span(), {keyword});
+    }
+    std::optional<CapacityRule> read_rule(const syntax::CapacityItem& item);
+    void read_volume_rule(const syntax::CapacityItem& item, CapacityRule& rule);
+    [[nodiscard]] Id recipe_id() const { return recipe_ != nullptr ? block_.id : block_.recipe; }
+
+    Reader& reader_;
+    const Block& block_;
+    Recipe* recipe_;
+    Section* section_;
+    std::optional<LineReader> lines_;
+};
+
+bool SectionReader::take(const syntax::Expect& line) {
+    if (section_ == nullptr) return false;
+    Expectation expectation{.ph = line.ph, .range = {}, .place = reader_.place(reader_.statement_span())};
+    if (line.ph) {
+        const auto low = read_number(reader_, line.ph_low);
+        const auto high = line.ph_high.span.empty() ? low : read_number(reader_, line.ph_high);
+        if (!low || !high) return true;
+        if (*high < *low) {
+            const text::Span span{line.ph_low.span.begin, line.ph_high.span.end};
+            reader_.report(Kind::range_backwards, span, {reader_.text(span)});
+            return true;
+        }
+        expectation.range = {*low, *high};
+    } else {
+        const auto of = resolve_chemical(reader_, line.of);
+        const auto& range = reader_.tree.ranges[line.range];
+        const auto interval = read_interval(reader_, range, Dimension::strength);
+        if (!of || !interval) return true;
+        expectation.range = *interval;
+        expectation.unit = range.high.unit;
+        expectation.chemical = of->chemical;
+        expectation.form = of->form;
+    }
+    section_->expects.push_back(std::move(expectation));
+    return true;
+}
+
+bool SectionReader::take(const syntax::Replenish& line) {
+    if (section_ == nullptr) return false;
+    if (section_->replenish) report_twice("replenish");
+    const auto ml = read_positive(reader_, reader_.tree.quantities[line.quantity], Dimension::volume);
+    const auto per = read_per(reader_, line.per);
+    if (!ml || !per) return true;
+    section_->replenish = Replenishment{*ml, *per, {}, {}};
+    if (line.at_most != syntax::nowhere) {
+        section_->replenish->at_most_ml =
+            read_positive(reader_, reader_.tree.quantities[line.at_most], Dimension::volume);
+        if (const auto most = read_per(reader_, line.at_most_per)) section_->replenish->at_most_per_ml = most->ml;
+    }
+    const auto& sections = reader_.model.recipes[recipe_id()].sections;
+    const auto is_replenisher = [&](Id id) { return reader_.model.sections[id].kind == SectionKind::replenisher; };
+    if (std::ranges::none_of(sections, is_replenisher)) reader_.report(Kind::no_replenisher, reader_.statement_span());
+    return true;
+}
+
+bool SectionReader::take(const syntax::Capacity& line) {
+    auto& rules = section_ != nullptr && recipe_ == nullptr ? section_->capacity : recipe_->capacity;
+    for (const auto& item : syntax::Tree::run(reader_.tree.capacity_items, line.items)) {
+        if (auto rule = read_rule(item)) rules.push_back(std::move(*rule));
+    }
+    return true;
+}
+
+std::optional<CapacityRule> SectionReader::read_rule(const syntax::CapacityItem& item) {
+    using What = syntax::CapacityItem::What;
+    CapacityRule rule{.what = CapacityRule::What::one_shot, .at_least = item.at_least, .of = none};
+    switch (item.what) {
+        case What::one_shot:
+            return rule;
+        case What::reused:
+            rule.what = CapacityRule::What::reused;
+            return rule;
+        case What::from:
+            rule.what = CapacityRule::What::source;
+            rule.text = reader_.text(item.source);
+            return rule;
+        case What::volume_per:
+            read_volume_rule(item, rule);
+            break;
+        case What::items_per: {
+            rule.what = CapacityRule::What::items_per;
+            const auto use = read_use(reader_, item.item);
+            if (!use) return std::nullopt;
+            rule.count = use->count;
+            rule.item = use->text;
+            rule.item_area_cm2 = use->area_cm2;
+            break;
+        }
+    }
+    auto per = read_per(reader_, item.per);
+    if (!per || (item.what == What::volume_per && rule.ml.is_zero())) return std::nullopt;
+    rule.per = std::move(*per);
+    return rule;
+}
+
+void SectionReader::read_volume_rule(const syntax::CapacityItem& item, CapacityRule& rule) {
+    rule.what = CapacityRule::What::volume_per;
+    const auto ml = read_positive(reader_, reader_.tree.quantities[item.quantity], Dimension::volume);
+    if (ml) rule.ml = *ml;
+    if (!item.of.span.empty()) rule.of = resolve_solution(reader_, item.of, recipe_id());
+}
+
+}  // namespace
+
+void read_variants(BlockContext context, Recipe& recipe) {
+    auto& [reader, block] = context;
+    for (std::uint32_t i = block.begin; i < block.end; ++i) {
+        const auto* variants = std::get_if<syntax::Variants>(&reader.tree.statements[i].node);
+        if (variants == nullptr) continue;
+        reader.statement = i;
+        for (const auto& name : syntax::Tree::run(reader.tree.names, variants->names)) {
+            const auto text = reader.text(name);
+            if (std::ranges::count(recipe.variants, text) > 0) reader.report(Kind::said_twice, name.span, {text});
+            recipe.variants.push_back(text);
+        }
+    }
+}
+
+void read_recipe(BlockContext context, Recipe& recipe, Section* whole) {
+    SectionReader(context, &recipe, whole, context.block.id).run();
+}
+
+void read_section(BlockContext context, Section& section) {
+    SectionReader(context, nullptr, &section, context.block.recipe).run();
+}
+
+}  // namespace scruple::check

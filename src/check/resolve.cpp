@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MIT
+// Names of the text to chemicals, forms, solutions and film formats.
+#include <algorithm>
+
+#include "reader.hpp"
+#include "scruple/syntax/normal.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+using quantity::Dimension;
+using quantity::Unit;
+
+/// Joined as `a`, `b` or `c`, each in backticks.
+std::string listed(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+        text += "`" + names[i] + "`";
+    }
+    return text;
+}
+
+std::vector<std::string> form_choices(const Chemical& chemical, std::string_view name) {
+    std::vector<std::string> choices;
+    for (const auto& form : chemical.forms) choices.push_back(std::string(name) + " (" + std::string(form.name) + ")");
+    return choices;
+}
+
+Id find_form(Reader& reader, const Chemical& chemical, std::string_view written) {
+    const std::string wanted = reader.normal(written);
+    const auto means = [&](std::string_view name) { return reader.normal(name) == wanted; };
+    for (Id i = 0; i < chemical.forms.size(); ++i) {
+        if (means(chemical.forms[i].name) || std::ranges::any_of(chemical.forms[i].also, means)) return i;
+    }
+    return none;
+}
+
+std::string_view find_grade(Reader& reader, const Chemical& chemical, std::string_view written) {
+    const std::string wanted = reader.normal(written);
+    const auto found =
+        std::ranges::find_if(chemical.grades, [&](std::string_view grade) { return reader.normal(grade) == wanted; });
+    return found == chemical.grades.end() ? std::string_view{} : *found;
+}
+
+void report_unknown_form(Reader& reader, const Chemical& chemical, const syntax::Name& word) {
+    std::vector<std::string> choices;
+    for (const auto& form : chemical.forms) choices.emplace_back(form.name);
+    for (const auto grade : chemical.grades) choices.emplace_back(grade);
+    reader.report(Kind::unknown_form, word.span, {reader.text(word), chemical.name, listed(choices)});
+}
+
+bool read_form_words(Reader& reader, const Chemical& chemical, const syntax::FormGiven& given, Resolved& resolved) {
+    bool fine = true;
+    for (const auto& word : syntax::Tree::run(reader.tree.names, given.words)) {
+        const auto written = reader.text(word);
+        if (const Id form = find_form(reader, chemical, written); form != none) {
+            resolved.form = form;
+        } else if (const auto grade = find_grade(reader, chemical, written); !grade.empty()) {
+            resolved.grade = grade;
+        } else {
+            report_unknown_form(reader, chemical, word);
+            fine = false;
+        }
+    }
+    return fine;
+}
+
+bool read_form_given(Reader& reader, const Chemical& chemical, const syntax::FormGiven& given, Resolved& resolved) {
+    bool fine = read_form_words(reader, chemical, given, resolved);
+    if (given.strength != syntax::nowhere) {
+        resolved.strength = read_strength(reader, reader.tree.quantities[given.strength]);
+        fine = fine && resolved.strength.has_value();
+    }
+    if (given.saturated) {
+        resolved.saturated = true;
+        if (given.saturated_at != syntax::nowhere)
+            resolved.saturated_at = read_celsius(reader, reader.tree.ranges[given.saturated_at]);
+    }
+    resolved.solvent = reader.text(given.solvent);
+    return fine;
+}
+
+/// In moles the form makes no difference, so a molar solution need not name it.
+bool form_is_immaterial(const Resolved& resolved) {
+    return resolved.strength &&
+           (resolved.strength->unit == Unit::mole_per_litre || resolved.strength->unit == Unit::millimole_per_litre);
+}
+
+bool settle_form(Reader& reader, const Chemical& chemical, const syntax::Substance& substance, FormNeed need,
+                 Resolved& resolved) {
+    if (resolved.form != none || chemical.forms.empty()) return true;
+    if (chemical.forms.size() == 1 || form_is_immaterial(resolved)) {
+        resolved.form = 0;
+        return true;
+    }
+    if (need == FormNeed::free) return true;
+    const auto name = reader.text(substance.name);
+    reader.report(Kind::form_not_stated, substance.name.span, {name, listed(form_choices(chemical, name))});
+    return false;
+}
+
+std::optional<Resolved> as_chemical(Reader& reader, const syntax::Substance& substance, std::pair<Id, Id> found,
+                                    FormNeed need) {
+    const auto& chemical = reader.model.chemicals[found.first];
+    Resolved resolved{.chemical = found.first, .form = found.second};
+    if (substance.form != syntax::nowhere &&
+        !read_form_given(reader, chemical, reader.tree.forms[substance.form], resolved)) {
+        return std::nullopt;
+    }
+    if (!settle_form(reader, chemical, substance, need, resolved)) return std::nullopt;
+    return resolved;
+}
+
+std::optional<Resolved> as_solution(Reader& reader, const syntax::Substance& substance, Id solution) {
+    if (substance.form != syntax::nowhere) {
+        reader.report(Kind::form_of_solution, reader.tree.forms[substance.form].span, {reader.text(substance.name)});
+        return std::nullopt;
+    }
+    return Resolved{.solution = solution};
+}
+
+// Enough for a slip of the hand; a workspace whose every line is wrong gets no thousand searches.
+constexpr std::size_t most_suggestions = 100;
+
+std::string nearest_substance(Reader& reader, std::string_view written) {
+    std::vector<std::string_view> known;
+    if (reader.out.size() > most_suggestions) return {};
+    for (const auto& chemical : reader.model.chemicals) {
+        known.push_back(chemical.name);
+        for (const auto& [name, form] : chemical.also) known.push_back(name);
+    }
+    for (const auto& [name, id] : reader.model.section_names) known.push_back(name);
+    return diagnostics::nearest(written, known);
+}
+
+void report_unknown(Reader& reader, const syntax::Name& name) {
+    const auto near = nearest_substance(reader, reader.text(name));
+    reader.report(Kind::unknown_name, name.span,
+                  {reader.text(name),
+                   near.empty() ? "a name that the library or your files have, or declare it with a `chemical` block"
+                                : "`" + near + "`"});
+}
+
+void report_which_section(Reader& reader, const syntax::Name& name, const Recipe& recipe) {
+    std::vector<std::string> choices;
+    for (const Id id : recipe.sections) choices.push_back(shown_name(reader.model, id));
+    reader.report(Kind::which_section, name.span, {reader.text(name), listed(choices)});
+}
+
+bool begins_with_section_word(std::string_view normal) {
+    constexpr std::string_view words[] = {"part ", "bath ", "working", "replenisher", "stock"};
+    return std::ranges::any_of(words, [normal](std::string_view word) { return normal.starts_with(word); });
+}
+
+}  // namespace
+
+Id find_solution(const Model& model, Id recipe, const std::string& normal, std::string& key) {
+    if (recipe != none && begins_with_section_word(normal)) {
+        key = model.recipes[recipe].normal;
+        key += ' ';
+        key += normal;
+        if (const auto local = model.section_names.find(key); local != model.section_names.end()) return local->second;
+    }
+    const auto found = model.section_names.find(normal);
+    return found == model.section_names.end() ? none : found->second;
+}
+
+std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substance, Id recipe, FormNeed need) {
+    const auto& normal = reader.normal(reader.text(substance.name));
+    if (const auto chemical = reader.model.chemical_names.find(normal); chemical != reader.model.chemical_names.end()) {
+        return as_chemical(reader, substance, chemical->second, need);
+    }
+    std::string key;
+    if (const Id solution = find_solution(reader.model, recipe, normal, key); solution != none) {
+        return as_solution(reader, substance, solution);
+    }
+    if (const auto whole = reader.model.recipe_names.find(normal); whole != reader.model.recipe_names.end()) {
+        report_which_section(reader, substance.name, reader.model.recipes[whole->second]);
+    } else {
+        report_unknown(reader, substance.name);
+    }
+    return std::nullopt;
+}
+
+std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance, FormNeed need) {
+    const auto found = reader.model.chemical_names.find(reader.normal(reader.text(substance.name)));
+    if (found != reader.model.chemical_names.end()) return as_chemical(reader, substance, found->second, need);
+    report_unknown(reader, substance.name);
+    return std::nullopt;
+}
+
+Id resolve_solution(Reader& reader, const syntax::Name& name, Id recipe) {
+    std::string key;
+    const auto& normal = reader.normal(reader.text(name));
+    const Id solution = find_solution(reader.model, recipe, normal, key);
+    if (solution != none) return solution;
+    if (const auto whole = reader.model.recipe_names.find(normal); whole != reader.model.recipe_names.end()) {
+        report_which_section(reader, name, reader.model.recipes[whole->second]);
+    } else {
+        report_unknown(reader, name);
+    }
+    return none;
+}
+
+std::string suggestion(Reader& reader, std::string_view written, const std::unordered_map<std::string, Id>& known,
+                       std::string_view otherwise) {
+    if (reader.out.size() > most_suggestions) return std::string(otherwise);
+    std::vector<std::string_view> names;
+    for (const auto& [name, id] : known) names.push_back(name);
+    const auto near = diagnostics::nearest(reader.normal(written), names);
+    return near.empty() ? std::string(otherwise) : "`" + near + "`";
+}
+
+ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format) {
+    if (!format.width.loose() && !format.height.loose()) {
+        const Exact inch_cm(127, 50);
+        const Exact step = format.length_unit == 'i' ? inch_cm : format.length_unit == 'm' ? Exact(1, 10) : Exact(1);
+        return {none, format.width.value() * step * (format.height.value() * step)};
+    }
+    const auto written = reader.text(format.span);
+    const auto found = reader.model.format_names.find(reader.normal(written));
+    if (found != reader.model.format_names.end()) return {found->second, reader.model.formats[found->second].area_cm2};
+    reader.report(Kind::unknown_film, format.span,
+                  {written, suggestion(reader, written, reader.model.format_names,
+                                       "a `format` block with its `area`, or the size: `8x10 in`")});
+    return {};
+}
+
+}  // namespace scruple::check

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// Names as people see them.
+#include "scruple/check/model.hpp"
+
+namespace scruple::check {
+namespace {
+
+std::string_view word_for(SectionKind kind) {
+    switch (kind) {
+        case SectionKind::part:
+            return "part";
+        case SectionKind::bath:
+            return "bath";
+        case SectionKind::working:
+            return "working";
+        case SectionKind::replenisher:
+            return "replenisher";
+        case SectionKind::whole:
+        case SectionKind::conversion:
+            return "";
+    }
+    return "";
+}
+
+bool is_used(SectionKind kind) {
+    return kind == SectionKind::working || kind == SectionKind::bath;
+}
+
+}  // namespace
+
+std::string section_words(const Section& section) {
+    std::string words(word_for(section.kind));
+    if (words.empty() || section.label.empty()) return words;
+    return words + " " + std::string(section.label);
+}
+
+std::string shown_name(const Model& model, Id id) {
+    const auto& section = model.sections[id];
+    if (section.recipe == none) return {};
+    const auto& recipe = model.recipes[section.recipe];
+    const auto words = section_words(section);
+    return words.empty() ? std::string(recipe.name) : std::string(recipe.name) + " " + words;
+}
+
+std::string shown_name(const Chemical& chemical, Id form) {
+    std::string name(chemical.name);
+    if (form == none || chemical.forms.size() < 2) return name;
+    return name + " (" + std::string(chemical.forms[form].name) + ")";
+}
+
+const std::vector<CapacityRule>& capacity_of(const Model& model, Id id) {
+    static const std::vector<CapacityRule> no_rules;
+    const auto& section = model.sections[id];
+    if (!section.capacity.empty() || section.recipe == none) return section.capacity;
+    const auto& recipe = model.recipes[section.recipe];
+    if (is_used(section.kind) || recipe.sections.size() == 1) return recipe.capacity;
+    for (const Id other : recipe.sections) {
+        if (is_used(model.sections[other].kind)) return no_rules;
+    }
+    return section.kind == SectionKind::whole ? recipe.capacity : no_rules;
+}
+
+}  // namespace scruple::check

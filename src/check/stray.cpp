@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+// What a statement is called when it stands where it does not belong, or cannot be read.
+#include "blocks.hpp"
+#include "scruple/syntax/parse.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+
+struct Sample {
+    std::string_view keyword;
+    std::string_view how;  ///< how a line with this word is said
+};
+
+constexpr Sample samples[] = {
+    {"is", "`is a   film developer`"},
+    {"strength", "`strength   working`"},
+    {"keeps", "`keeps   6 months full, 2 months half full`"},
+    {"use within", "`use within   2 h`"},
+    {"capacity", "`capacity   one-shot, 250 ml working per film 135` or `capacity   12 films 135 per 1 l`"},
+    {"variants", "`variants   soft, normal`"},
+    {"dilute", "`dilute stock   1+3`"},
+    {"mix", "`mix part A + part B + water   1+1+10`"},
+    {"replenish", "`replenish   20 ml per film 135, at most 1 l per 1 l`"},
+    {"expect", "`expect pH   11.2 to 11.6` or `expect sodium sulfite (anhydrous)   8.5 to 9.5 g/l`"},
+    {"also", "`also   soda ash (anhydrous), washing soda`"},
+    {"form", "`form   decahydrate   Na2CO3·10H2O`"},
+    {"grade", "`grade   distilled, deionised`"},
+    {"ions", "`ions   2 Na+ + CO3-2`"},
+    {"acts as", "`acts as   alkali`"},
+    {"dissolves", "`dissolves   21.5 g (anhydrous) in 100 g water at 20 C`"},
+    {"density", "`density   1.05 g/ml (glacial) at 25 C from \"the label\"`"},
+    {"takes up", "`takes up   0.28 ml per 1 g`"},
+    {"hazard", "`hazard   H302, H317`"},
+    {"cas", "`cas   497-19-8`"},
+    {"reaction", "`reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`"},
+    {"excess", "`excess   sodium hydroxide, 2 % more than it needs`"},
+    {"vessel", "`vessel   2 times the volume`"},
+    {"area", "`area   80 sq in`"},
+    {"balance", "`balance   0.1 g up to 500 g`"},
+    {"graduate", "`graduate   10 ml by 0.2 ml`"},
+    {"syringe", "`syringe   1 ml by 0.01 ml`"},
+    {"jug", "`jug   5 l by 100 ml`"},
+    {"dropper", "`dropper   22 drops per 1 ml water`"},
+    {"bottle", "`bottle   500 ml, 1 l`"},
+    {"postage", "`postage   6.50 EUR, none over 75 EUR`"},
+    {"stir", "`stir until clear` or `stir 2 min`"},
+    {"wait", "`wait 15 min, stirring every 5 min`"},
+    {"stand", "`stand 12 h`"},
+    {"filter", "`filter`"},
+    {"cool", "`cool to 20 C` or `cool below 27 C`"},
+    {"warm", "`warm to 45 C`"},
+    {"not above", "`not above 30 C`"},
+    {"do", "`do \"tap out the air bells\"`"},
+    {"apart", "`apart lye`, with one word as the vessel's name"},
+    {"pour in", "`pour in lye, slowly, stirring` or `pour in half of lye`"},
+    {"set aside", "`set aside lye`"},
+};
+
+std::string_view how_to_say(std::string_view keyword) {
+    for (const auto& sample : samples) {
+        if (sample.keyword == keyword) return sample.how;
+    }
+    return "the line as `scruple help` shows it";
+}
+
+std::string_view words_list(syntax::WordList::Of of) {
+    switch (of) {
+        case syntax::WordList::Of::grade:
+            return "a `grade` line";
+        case syntax::WordList::Of::acts_as:
+            return "an `acts as` line";
+        case syntax::WordList::Of::hazard:
+            return "a `hazard` line";
+    }
+    return "";
+}
+
+std::string_view text_fact(syntax::Words::Of of) {
+    switch (of) {
+        case syntax::Words::Of::is_a:
+            return "an `is a` line";
+        case syntax::Words::Of::strength:
+            return "a `strength` line";
+        case syntax::Words::Of::source:
+            return "a `source` line";
+        case syntax::Words::Of::caution:
+            return "a `caution` line";
+        case syntax::Words::Of::note:
+            return "a `note` line";
+    }
+    return "";
+}
+
+}  // namespace
+
+std::string_view words_for(syntax::Block kind) {
+    switch (kind) {
+        case syntax::Block::recipe:
+            return "a recipe";
+        case syntax::Block::part:
+            return "a part";
+        case syntax::Block::bath:
+            return "a bath";
+        case syntax::Block::working:
+            return "a working solution";
+        case syntax::Block::replenisher:
+            return "a replenisher";
+        case syntax::Block::chemical:
+            return "a `chemical` block";
+        case syntax::Block::conversion:
+            return "a conversion";
+        case syntax::Block::bench:
+            return "a bench";
+        case syntax::Block::supplier:
+            return "a supplier's list";
+        case syntax::Block::log:
+            return "a log";
+        case syntax::Block::process:
+            return "a process";
+        case syntax::Block::plan:
+            return "a plan";
+        case syntax::Block::format:
+            return "a `format` block";
+    }
+    return "";
+}
+
+std::string words_for(const syntax::Node& node) {
+    const auto words = [](std::string_view text) { return std::string(text); };
+    return std::visit(
+        overloaded{[&](const syntax::Words& n) { return words(text_fact(n.of)); },
+                   [&](const syntax::WordList& n) { return words(words_list(n.of)); },
+                   [&](const syntax::Keeps&) { return words("a `keeps` line"); },
+                   [&](const syntax::UseWithin&) { return words("a `use within` line"); },
+                   [&](const syntax::Capacity&) { return words("a `capacity` line"); },
+                   [&](const syntax::Variants&) { return words("a `variants` line"); },
+                   [&](const syntax::Mix& n) { return words(n.dilute ? "a `dilute` line" : "a `mix` line"); },
+                   [&](const syntax::Replenish&) { return words("a `replenish` line"); },
+                   [&](const syntax::Expect&) { return words("an `expect` line"); },
+                   [&](const syntax::Also&) { return words("an `also` line"); },
+                   [&](const syntax::Form&) { return words("a `form` line"); },
+                   [&](const syntax::Ions&) { return words("an `ions` line"); },
+                   [&](const syntax::Dissolves&) { return words("a `dissolves` line"); },
+                   [&](const syntax::Property& n) {
+                       return words(n.of == syntax::Property::Of::density ? "a `density` line" : "a `takes up` line");
+                   },
+                   [&](const syntax::Cas&) { return words("a `cas` line"); },
+                   [&](const syntax::Reaction&) { return words("a `reaction` line"); },
+                   [&](const syntax::Excess&) { return words("an `excess` line"); },
+                   [&](const syntax::Vessel&) { return words("a `vessel` line"); },
+                   [&](const syntax::Area&) { return words("an `area` line"); },
+                   [&](const syntax::Instrument&) { return words("a line about an instrument"); },
+                   [&](const syntax::Dropper&) { return words("a `dropper` line"); },
+                   [&](const syntax::Bottles&) { return words("a `bottle` line"); },
+                   [&](const syntax::Postage&) { return words("a `postage` line"); },
+                   [&](const syntax::Step&) { return words("a step"); },
+                   [&](const syntax::VesselStep&) { return words("a step with a vessel"); },
+                   [&](const syntax::Ingredient&) { return words("an ingredient"); },
+                   [&](const syntax::Bare&) { return words("a name alone"); },
+                   [&](const syntax::LogEntry&) { return words("a line of a log"); },
+                   [&](const syntax::PlanEntry&) { return words("a line of a plan"); },
+                   [&](const syntax::PriceEntry&) { return words("a price"); },
+                   [&](const syntax::ProcessEntry&) { return words("a stage of a process"); },
+                   [&](const auto&) { return words("this line"); }},
+        node);
+}
+
+void report_stray(Reader& reader, const syntax::Statement& statement, syntax::Block kind) {
+    const auto written = reader.text(statement.span);
+    if (written.size() > syntax::longest_line) {
+        reader.report(Kind::line_too_long, {statement.span.begin, statement.span.begin + 40},
+                      {std::to_string(syntax::longest_line)});
+    } else if (const auto* unread = std::get_if<syntax::Unread>(&statement.node)) {
+        const auto keyword = reader.text(unread->keyword);
+        if (keyword.empty()) {
+            reader.report(Kind::unread_line, statement.span, {written});
+        } else {
+            reader.report(Kind::unread_fact, statement.span, {keyword, how_to_say(keyword)});
+        }
+    } else if (const auto* bare = std::get_if<syntax::Bare>(&statement.node)) {
+        reader.report(Kind::forgotten_amount, statement.span, {reader.text(bare->what.name)});
+    } else {
+        reader.report(Kind::line_out_of_place, statement.span, {words_for(statement.node), words_for(kind)});
+    }
+}
+
+}  // namespace scruple::check

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "volumes.hpp"
+
+#include "blocks.hpp"
+
+namespace scruple::check {
+namespace {
+
+/// A second vessel: what it holds, and what it held when it was closed.
+struct Beaker {
+    std::string_view name;
+    Level level;
+    Level full;
+};
+
+class Filler {
+  public:
+    Filler(const Model& model, const Section& section, std::size_t variant)
+        : model_(model), section_(section), variant_(variant) {}
+
+    Filling run() {
+        for (std::uint32_t i = 0; i < section_.lines.size(); ++i) {
+            line_ = i;
+            std::visit([this](const auto& line) { take(line); }, section_.lines[i]);
+            filling_.after.push_back(main_);
+        }
+        if (filling_.made_up_at == none) filling_.made_ml = section_.by_parts ? section_.makes_ml : main_.with_room_ml;
+        return std::move(filling_);
+    }
+
+  private:
+    void take(const Action&) {}
+
+    void take(const Addition& addition) {
+        auto& level = open_ == SIZE_MAX ? main_ : beakers_[open_].level;
+        if (addition.how == Addition::How::to_make) {
+            if (addition.shares.empty()) return;
+            const auto& mark = addition.shares[addition.shares.size() == 1 ? 0 : variant_];
+            level = {mark, mark};
+            if (open_ != SIZE_MAX) return;
+            filling_.made_up_at = line_;
+            filling_.made_ml = mark;
+            return;
+        }
+        if (addition.optional) return;
+        const auto dose = dose_of(model_, addition, measure_now(addition, variant_));
+        level.liquid_ml += dose.room_estimated ? Exact(0) : dose.room_ml;
+        level.with_room_ml += dose.room_ml;
+    }
+
+    void take(const VesselMove& move) {
+        if (move.what == VesselMove::What::apart) {
+            open_ = find(move.vessel);
+            return;
+        }
+        auto& beaker = beakers_[find(move.vessel)];
+        if (open_ != SIZE_MAX) {
+            beaker.full = beaker.level;
+            open_ = SIZE_MAX;
+        }
+        if (move.what == VesselMove::What::pour_in) pour(beaker, share_of(move, beaker));
+    }
+
+    static Exact share_of(const VesselMove& move, const Beaker& beaker) {
+        if (move.share) return *move.share;
+        const auto& all = beaker.full.with_room_ml;
+        const auto& left = beaker.level.with_room_ml;
+        if (all.is_zero()) return 0;
+        return move.ml && *move.ml < left ? *move.ml / all : left / all;
+    }
+
+    void pour(Beaker& beaker, const Exact& share) {
+        const Level poured{beaker.full.liquid_ml * share, beaker.full.with_room_ml * share};
+        main_.liquid_ml += poured.liquid_ml;
+        main_.with_room_ml += poured.with_room_ml;
+        beaker.level.liquid_ml -= poured.liquid_ml;
+        beaker.level.with_room_ml -= poured.with_room_ml;
+    }
+
+    std::size_t find(std::string_view name) {
+        for (std::size_t i = 0; i < beakers_.size(); ++i) {
+            if (beakers_[i].name == name) return i;
+        }
+        beakers_.push_back({name, {}, {}});
+        return beakers_.size() - 1;
+    }
+
+    const Model& model_;
+    const Section& section_;
+    std::size_t variant_;
+    Filling filling_;
+    Level main_;
+    std::vector<Beaker> beakers_;
+    std::size_t open_ = SIZE_MAX;
+    std::uint32_t line_ = 0;
+};
+
+}  // namespace
+
+Filling fill(const Model& model, const Section& section, std::size_t variant) {
+    return Filler(model, section, variant).run();
+}
+
+}  // namespace scruple::check
