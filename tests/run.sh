@@ -52,7 +52,7 @@ suite() {
 }
 
 format_check() {
-    find src include grammar tests \( -name '*.cpp' -o -name '*.hpp' \) -exec clang-format --dry-run -Werror {} +
+    find src include grammar tests \( -name '*.cpp' -o -name '*.hpp' \) -exec clang-format --dry-run -Werror --ferror-limit=1 {} +
 }
 
 tidy_check() {

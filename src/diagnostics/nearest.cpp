@@ -24,11 +24,17 @@ constexpr std::array<std::pair<std::u32string_view, std::u32string_view>, 6> bri
     {U"litre", U"liter"},
 }};
 
+char32_t lower_case(char32_t c) {
+    if (c < 0x80) return c >= U'A' && c <= U'Z' ? c + (U'a' - U'A') : c;
+    return static_cast<char32_t>(utf8proc_tolower(static_cast<utf8proc_int32_t>(c)));
+}
+
 std::u32string lower_case(std::string_view word) {
     std::u32string result;
+    result.reserve(std::min(word.size(), longest_word + 1));
     while (!word.empty() && result.size() <= longest_word) {
         const text::CodePoint here = text::first_code_point(word);
-        result += static_cast<char32_t>(utf8proc_tolower(static_cast<utf8proc_int32_t>(here.value)));
+        result += lower_case(here.value);
         word.remove_prefix(here.length);
     }
     return result;
@@ -52,7 +58,8 @@ std::size_t slips_allowed(std::size_t length) {
 }
 
 // Damerau and Levenshtein's distance: letters put in, left out, changed, or two neighbours exchanged
-// (each stretch edited once). Gives up with `most` + 1 where it must be more.
+// (each stretch edited once). Gives up with `most` + 1 where it must be more, and so only looks at
+// places in the two words that lie at most `most` apart.
 std::size_t slips(std::u32string_view a, std::u32string_view b, std::size_t most) {
     if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) > most) return most + 1;
     std::array<std::array<std::size_t, longest_word + 2>, 3> rows{};
@@ -61,14 +68,17 @@ std::size_t slips(std::u32string_view a, std::u32string_view b, std::size_t most
         auto& row = rows[i % 3];
         const auto& above = rows[(i + 2) % 3];
         const auto& two_above = rows[(i + 1) % 3];
-        row[0] = i;
-        std::size_t least = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
+        const std::size_t from = i > most ? i - most : 1;
+        const std::size_t to = std::min(b.size(), i + most);
+        row[from - 1] = from == 1 ? i : most + 1;
+        std::size_t least = row[from - 1];
+        for (std::size_t j = from; j <= to; ++j) {
             row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] == b[j - 1] ? 0u : 1u)});
             const bool exchanged = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
             if (exchanged) row[j] = std::min(row[j], two_above[j - 2] + 1);
             least = std::min(least, row[j]);
         }
+        row[to + 1] = most + 1;
         if (least > most) return most + 1;
     }
     return rows[a.size() % 3][b.size()];

@@ -3,6 +3,7 @@
 
 #include <utf8proc.h>
 
+#include <bit>
 #include <cstring>
 
 #include "scruple/text/source.hpp"
@@ -10,12 +11,17 @@
 namespace scruple::text {
 namespace {
 
-bool eight_ascii_without_nul(const char* bytes) {
+constexpr std::size_t word_bytes = sizeof(std::uint64_t);
+
+// How many of eight bytes come before the first that is NUL or not ASCII. Either gets its high bit set here;
+// a borrow from a NUL reaches later bytes only.
+std::size_t plain_bytes(const char* bytes) {
     constexpr std::uint64_t ones = 0x0101010101010101;
     constexpr std::uint64_t high_bits = 0x8080808080808080;
+    static_assert(std::endian::native == std::endian::little);
     std::uint64_t word = 0;
-    std::memcpy(&word, bytes, sizeof word);
-    return ((word | (word - ones)) & high_bits) == 0;
+    std::memcpy(&word, bytes, word_bytes);
+    return static_cast<std::size_t>(std::countr_zero((word | (word - ones)) & high_bits)) / 8;
 }
 
 }  // namespace
@@ -33,9 +39,10 @@ CodePoint first_code_point(std::string_view bytes) {
 std::size_t first_invalid_byte(std::string_view bytes) {
     std::size_t at = 0;
     while (at < bytes.size()) {
-        if (bytes.size() - at >= 8 && eight_ascii_without_nul(bytes.data() + at)) {
-            at += 8;
-            continue;
+        if (bytes.size() - at >= word_bytes) {
+            const std::size_t plain = plain_bytes(bytes.data() + at);
+            at += plain;
+            if (plain == word_bytes) continue;
         }
         const CodePoint here = first_code_point(bytes.substr(at));
         if (!here.valid || here.value == 0) return at;
