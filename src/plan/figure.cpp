@@ -42,11 +42,6 @@ Exact to_significant(const Exact& value, int digits) {
     return value.is_zero() ? value : value.rounded_to(step_of(value, digits));
 }
 
-Exact read_by(const Exact& value, const Exact& division) {
-    const Exact nearest = value.rounded_to(division);
-    return nearest.is_zero() && value > 0 ? division : nearest;
-}
-
 }  // namespace
 
 Figure plain(const Exact& value, std::string unit, int digits) {
@@ -54,19 +49,19 @@ Figure plain(const Exact& value, std::string unit, int digits) {
 }
 
 Figure plain_grams(const Exact& grams) {
-    return in_readable_unit(to_significant(grams, 4), grams, "g", "kg");
+    return grams_as_read(to_significant(grams, 4), grams);
 }
 
 Figure plain_ml(const Exact& ml) {
-    return in_readable_unit(to_significant(ml, 4), ml, "ml", "l");
+    return ml_as_read(to_significant(ml, 4), ml);
 }
 
-Figure grams_by(const Exact& grams, const Exact& division) {
-    return in_readable_unit(read_by(grams, division), grams, "g", "kg");
+Figure grams_as_read(const Exact& printed, const Exact& exact) {
+    return in_readable_unit(printed, exact, "g", "kg");
 }
 
-Figure ml_by(const Exact& ml, const Exact& division) {
-    return in_readable_unit(read_by(ml, division), ml, "ml", "l");
+Figure ml_as_read(const Exact& printed, const Exact& exact) {
+    return in_readable_unit(printed, exact, "ml", "l");
 }
 
 }  // namespace scruple::plan

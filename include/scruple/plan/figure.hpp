@@ -29,8 +29,8 @@ struct Figure {
 /// A figure in any unit, to so many significant figures (1 to 15).
 [[nodiscard]] Figure plain(const quantity::Exact& value, std::string unit, int digits = 4);
 
-/// Read off in steps of `division` (> 0, g or ml): the nearest one, but never 0 for an amount above 0.
-[[nodiscard]] Figure grams_by(const quantity::Exact& grams, const quantity::Exact& division);
-[[nodiscard]] Figure ml_by(const quantity::Exact& ml, const quantity::Exact& division);
+/// What an instrument reads for an exact amount, both in g or ml; shown in kg or l from 10 000 on.
+[[nodiscard]] Figure grams_as_read(const quantity::Exact& printed, const quantity::Exact& exact);
+[[nodiscard]] Figure ml_as_read(const quantity::Exact& printed, const quantity::Exact& exact);
 
 }  // namespace scruple::plan

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "scruple/plan/card.hpp"
+
+#include <fmt/format.h>
+
+#include "card_facts.hpp"
+#include "measures.hpp"
+#include "script.hpp"
+#include "words.hpp"
+#include "work.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Exact;
+using check::Model;
+
+std::string makes_for(const Model& model, const HowMuch& how_much) {
+    if (const auto* make = std::get_if<MakeForUses>(&how_much)) {
+        std::vector<std::string> texts;
+        for (const check::Use& use : make->uses) texts.emplace_back(use.text);
+        return joined(texts, ", ");
+    }
+    if (const auto* make = std::get_if<MakeWith>(&how_much))
+        return fmt::format("as much as {} {} allows", plain_grams(make->grams).with_unit(),
+                           check::shown_name(model.chemicals[make->chemical], make->form));
+    return {};
+}
+
+std::vector<std::string> checks_of(const check::Section& section) {
+    std::vector<std::string> checks;
+    for (const check::Expectation& expect : section.expects) {
+        if (!expect.ph) continue;
+        std::string text = std::string("pH") + unit_blank + quantity::exact_text(expect.range.low);
+        if (expect.range.low != expect.range.high) text += " to " + quantity::exact_text(expect.range.high);
+        checks.push_back(std::move(text));
+    }
+    return checks;
+}
+
+std::string about_bench(const check::Bench* bench) {
+    if (bench == nullptr) return "No bench is given: nothing is rounded to an instrument.";
+    return fmt::format("Rounded to the instruments of the bench {}.", bench->name);
+}
+
+std::string about_volume(const check::Section& section) {
+    if (section.by_parts) return "The recipe is in parts: the volume is the one asked for.";
+    return section.makes_stated ? "" : "No final volume is stated: it is the sum of the lines.";
+}
+
+void add_texts(std::vector<std::string>& to, const std::vector<std::string_view>& from) {
+    to.insert(to.end(), from.begin(), from.end());
+}
+
+void fill_from_recipe(const Model& model, const CardRequest& request, Card& card) {
+    const check::Section& section = model.sections[request.section];
+    if (section.recipe != check::none) {
+        const check::Recipe& recipe = model.recipes[section.recipe];
+        card.recipe = recipe.name;
+        card.is_a = recipe.is_a;
+        card.strength = recipe.strength;
+        if (request.variant < recipe.variants.size()) card.variant = recipe.variants[request.variant];
+        add_texts(card.sources, recipe.sources);
+        add_texts(card.notes, recipe.notes);
+    }
+    card.section = check::section_words(section);
+    add_texts(card.notes, section.notes);
+    card.use_within = section.use_within_text;
+    card.checks = checks_of(section);
+    card.keeps = lives_of(section, request.mixed_on);
+    card.mixed_on = request.mixed_on;
+}
+
+void fill_facts(const Model& model, const CardRequest& request, const Exact& makes_ml, Card& card) {
+    card.contents = content_rows(model, request.section, request.variant);
+    card.capacity = capacity_words(model, request.section, makes_ml);
+    card.cautions = cautions_of(model, request.section);
+    card.hazards = hazards_of(model, request.section);
+    card.makes = plain_ml(makes_ml);
+    card.makes_for = makes_for(model, request.how_much);
+}
+
+void fill_assumed(const check::Section& section, const check::Bench* bench, std::vector<std::string> from_work,
+                  Card& card) {
+    card.assumed.push_back(about_bench(bench));
+    if (std::string text = about_volume(section); !text.empty()) card.assumed.push_back(std::move(text));
+    card.assumed.insert(card.assumed.end(), from_work.begin(), from_work.end());
+}
+
+}  // namespace
+
+std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
+    const auto scale = scale_of(model, request);
+    if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
+    const auto script = script_of(model, request.section, request.variant);
+    if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
+
+    const check::Section& section = model.sections[request.section];
+    const check::Bench* bench = request.bench == check::none ? nullptr : &model.benches[request.bench];
+    const Measures measures(bench);
+    const Exact makes_ml = section.makes_ml * std::get<Exact>(scale);
+    Worked worked = work_of({model, std::get<Script>(script), std::get<Exact>(scale), makes_ml, measures});
+
+    Card card;
+    fill_from_recipe(model, request, card);
+    fill_facts(model, request, makes_ml, card);
+    fill_assumed(section, bench, std::move(worked.assumed), card);
+    card.gather = std::move(worked.gather);
+    card.work = std::move(worked.work);
+    return card;
+}
+
+}  // namespace scruple::plan

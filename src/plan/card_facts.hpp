@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// The parts of a card that are not work: what is in it, what to mind, how long and for how much it lasts.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scruple/plan/card.hpp"
+
+namespace scruple::plan {
+
+/// What the finished solution holds, by-products and the excess of conversions included.
+[[nodiscard]] std::vector<ContentRow> content_rows(const check::Model& model, check::Id section, std::size_t variant);
+
+/// First what every card says, then recipe, parts, conversions and chemicals, each caution once.
+[[nodiscard]] std::vector<Caution> cautions_of(const check::Model& model, check::Id section);
+[[nodiscard]] std::vector<HazardRow> hazards_of(const check::Model& model, check::Id section);
+
+[[nodiscard]] std::vector<Life> lives_of(const check::Section& section, std::optional<check::Day> mixed_on);
+/// The capacity lines, with what they come to for this batch.
+[[nodiscard]] std::vector<std::string> capacity_words(const check::Model& model, check::Id section,
+                                                      const check::Exact& makes_ml);
+
+}  // namespace scruple::plan

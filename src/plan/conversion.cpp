@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+#include "conversion.hpp"
+
+#include <algorithm>
+
+#include "scruple/check/contents.hpp"
+#include "words.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Addition;
+using check::Conversion;
+using check::Exact;
+using check::Form;
+using check::Id;
+using check::Model;
+using Side = Conversion::Side;
+
+const Form& form_of(const Model& model, Id chemical, Id form) {
+    const std::vector<Form>& forms = model.chemicals[chemical].forms;
+    return forms[form < forms.size() ? form : 0];
+}
+
+const Form& form_of(const Model& model, const Share& share) {
+    return form_of(model, share.chemical, share.form);
+}
+
+bool is_gas(const Model& model, const Side& side) {
+    return form_of(model, side.chemical, side.form).name == "gas";
+}
+
+bool is_water_side(const Model& model, const Side& side) {
+    return side.chemical == model.water;
+}
+
+/// How good a match is: 0 not at all, then another form, the form, the user's own.
+int merit(const Conversion& conversion, Id product, Id form) {
+    if (conversion.product != product) return 0;
+    return 1 + (conversion.built_in ? 0 : 1) + (conversion.product_form == form ? 2 : 0);
+}
+
+/// Moles of the reaction as written.
+Exact turns_of(const Model& model, const Conversion& conversion, const Share& product) {
+    const auto made = std::ranges::find(conversion.right, product.chemical, &Side::chemical);
+    const Exact& molar_mass = form_of(model, product).molar_mass;
+    if (made == conversion.right.end() || made->coefficient <= 0 || molar_mass <= 0) return {};
+    return product.grams / molar_mass / made->coefficient;
+}
+
+/// The share of a form as sold that is the substance: 0.995 for a 99.5 % w/w acid.
+Exact purity(const Form& form) {
+    if (!form.sold_as || form.sold_as->unit != quantity::Unit::percent_w_w) return 1;
+    return form.sold_as->value / 100;
+}
+
+Share share_of(const Model& model, const Side& side, const Exact& turns) {
+    return {side.chemical, side.form, turns * side.coefficient * form_of(model, side.chemical, side.form).molar_mass};
+}
+
+void add_reagents(const Model& model, const Exact& turns, Making& making) {
+    const Conversion& conversion = *making.conversion;
+    for (const Side& side : conversion.left) {
+        Share share = share_of(model, side, turns);
+        share.grams /= purity(form_of(model, share));
+        if (side.chemical == conversion.excess_of) {
+            const Exact excess = share.grams * conversion.excess_percent / 100;
+            share.grams += excess;
+            if (excess > 0) making.besides.push_back({side.chemical, side.form, excess});
+        }
+        if (!is_water_side(model, side)) making.reagents.push_back(share);
+    }
+}
+
+void add_products(const Model& model, const Exact& turns, Making& making) {
+    for (const Side& side : making.conversion->right) {
+        if (side.chemical == making.product.chemical || is_water_side(model, side)) continue;
+        (is_gas(model, side) ? making.gases : making.besides).push_back(share_of(model, side, turns));
+    }
+}
+
+const Share* share_in(const Making& making, Id chemical) {
+    const auto found = std::ranges::find(making.reagents, chemical, &Share::chemical);
+    if (found != making.reagents.end()) return &*found;
+    return making.product.chemical == chemical ? &making.product : nullptr;
+}
+
+Exact grams_as(const Model& model, const Share& share, Id form) {
+    return check::as_form(form_of(model, share), form_of(model, share.chemical, form), share.grams);
+}
+
+const Conversion::PerGram* per_of(const Conversion& conversion, std::uint32_t line) {
+    const auto found = std::ranges::find(conversion.per, line, &Conversion::PerGram::line);
+    return found == conversion.per.end() ? nullptr : &*found;
+}
+
+Exact water_of(const Model& model, const Making& making) {
+    Exact sum;
+    const std::vector<check::Line>& lines = model.sections[making.conversion->section].lines;
+    for (std::uint32_t i = 0; i < lines.size(); ++i) {
+        const auto* addition = std::get_if<Addition>(&lines[i]);
+        if (addition != nullptr && is_water(model, *addition)) sum += measure_in(model, making, *addition, i);
+    }
+    return sum;
+}
+
+}  // namespace
+
+const Conversion* conversion_for(const Model& model, Id product, Id form) {
+    const Conversion* best = nullptr;
+    for (const Conversion& conversion : model.conversions) {
+        const int its_merit = merit(conversion, product, form);
+        if (its_merit > (best == nullptr ? 0 : merit(*best, product, form))) best = &conversion;
+    }
+    return best;
+}
+
+Making worked_out(const Model& model, const Conversion& conversion, const Share& product) {
+    Making making{&conversion, product, {}, {}, {}, {}};
+    const Exact turns = turns_of(model, conversion, product);
+    add_reagents(model, turns, making);
+    add_products(model, turns, making);
+    making.water_ml = water_of(model, making);
+    return making;
+}
+
+Exact measure_in(const Model& model, const Making& making, const Addition& addition, std::uint32_t line) {
+    const Exact stated = addition.shares.empty() ? Exact() : addition.shares.front();
+    if (const auto* per = per_of(*making.conversion, line)) {
+        const Share* share = share_in(making, per->chemical);
+        return share == nullptr ? stated : stated * grams_as(model, *share, per->form) / per->per_grams;
+    }
+    const Share* share = addition.shares.empty() ? share_in(making, addition.chemical) : nullptr;
+    if (share == nullptr) return stated;
+    const Exact grams_a_unit = check::dose_of(model, addition, 1).grams;
+    return grams_a_unit.is_zero() ? Exact() : grams_as(model, *share, addition.form) / grams_a_unit;
+}
+
+Exact litres_of_gas(const Model& model, const Share& gas) {
+    static const Exact litres_a_mole = Exact(82057, 1000000) * Exact(29815, 100);
+    return gas.grams / form_of(model, gas).molar_mass * litres_a_mole;
+}
+
+}  // namespace scruple::plan

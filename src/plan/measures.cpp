@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+#include "measures.hpp"
+
+#include <fmt/format.h>
+
+#include <vector>
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Exact;
+using check::Instrument;
+using What = Instrument::What;
+
+/// Grams or millilitres: how a reading is printed.
+using AsRead = Figure (*)(const Exact& printed, const Exact& exact);
+
+Exact reading(const Exact& amount, const Exact& division) {
+    const Exact nearest = amount.rounded_to(division);
+    return nearest.is_zero() && amount > 0 ? division : nearest;
+}
+
+bool holds(const Instrument& instrument, const Exact& amount) {
+    return instrument.division > 0 && instrument.capacity >= reading(amount, instrument.division);
+}
+
+bool finer(const Instrument& a, const Instrument& b) {
+    return a.division != b.division ? a.division < b.division : a.capacity < b.capacity;
+}
+
+bool smaller(const Instrument& a, const Instrument& b) {
+    return a.capacity != b.capacity ? a.capacity < b.capacity : a.division < b.division;
+}
+
+bool larger(const Instrument& a, const Instrument& b) {
+    return smaller(b, a);
+}
+
+bool is_balance(const Instrument& it) {
+    return it.what == What::balance;
+}
+bool is_measure(const Instrument& it) {
+    return it.what == What::graduate || it.what == What::syringe;
+}
+bool is_jug(const Instrument& it) {
+    return it.what == What::jug;
+}
+bool is_vessel(const Instrument& it) {
+    return it.what != What::balance;
+}
+
+/// The first by `before` among those of a kind that hold the amount.
+template <class Kind, class Before>
+const Instrument* best(const check::Bench* bench, Kind kind, Before before, const Exact& amount) {
+    const Instrument* found = nullptr;
+    if (bench == nullptr) return found;
+    for (const Instrument& it : bench->instruments)
+        if (kind(it) && holds(it, amount) && (found == nullptr || before(it, *found))) found = &it;
+    return found;
+}
+
+std::string name_of(const Instrument& it) {
+    switch (it.what) {
+        case What::balance:
+            return "balance " + plain_grams(it.division).with_unit();
+        case What::graduate:
+            return "graduate " + plain_ml(it.capacity).with_unit();
+        case What::syringe:
+            return "syringe " + plain_ml(it.capacity).with_unit();
+        case What::jug:
+            return "jug " + plain_ml(it.capacity).with_unit();
+    }
+    return {};
+}
+
+Reading read_on(const Instrument& it, const Exact& amount, AsRead as_read) {
+    Reading result{as_read(reading(amount, it.division), amount), "", &it};
+    result.figure.instrument = name_of(it);
+    return result;
+}
+
+struct Goes {
+    std::string_view word;  ///< `goes`, `fills`
+    const Instrument* largest;
+    AsRead as_read;
+};
+
+Exact in_base(const Figure& figure) {
+    return figure.unit == "kg" || figure.unit == "l" ? figure.value * 1000 : figure.value;
+}
+
+/// Full loads of the largest instrument, and `rest` for what remains.
+Reading in_goes(const Goes& goes, const Exact& amount, const Reading* rest) {
+    const Exact full = (amount / goes.largest->capacity).floor();
+    const Exact remainder = rest == nullptr ? Exact() : in_base(rest->figure);
+    const Exact printed = full * goes.largest->capacity + remainder;
+    Reading result{goes.as_read(printed, amount), "", goes.largest};
+    result.figure.instrument = name_of(*goes.largest);
+    const std::string load = goes.as_read(goes.largest->capacity, goes.largest->capacity).with_unit();
+    const std::string loads = full == 1 ? load : fmt::format("{} × {}", quantity::exact_text(full), load);
+    const Exact count = rest == nullptr ? full : full + 1;
+    result.goes = fmt::format("in {} {}: {}", quantity::exact_text(count), goes.word, loads);
+    if (rest != nullptr) result.goes += " and " + rest->figure.with_unit();
+    return result;
+}
+
+Exact remainder_of(const Exact& amount, const Exact& capacity) {
+    return amount - (amount / capacity).floor() * capacity;
+}
+
+}  // namespace
+
+const Instrument* Measures::balance_for(const Exact& grams) const {
+    return best(bench_, is_balance, finer, grams);
+}
+
+const Instrument* Measures::vessel_for(const Exact& ml) const {
+    const Instrument* measure = best(bench_, is_measure, smaller, ml);
+    return measure != nullptr ? measure : best(bench_, is_jug, smaller, ml);
+}
+
+Reading Measures::weighed(const Exact& grams) const {
+    if (const Instrument* balance = balance_for(grams)) return read_on(*balance, grams, grams_as_read);
+    const Goes goes{"goes", best(bench_, is_balance, larger, 0), grams_as_read};
+    if (goes.largest == nullptr) return {plain_grams(grams), "", nullptr};
+    const Exact remainder = remainder_of(grams, goes.largest->capacity);
+    if (remainder.is_zero()) return in_goes(goes, grams, nullptr);
+    const Reading rest = weighed(remainder);
+    return in_goes(goes, grams, &rest);
+}
+
+Reading Measures::measured(const Exact& ml) const {
+    if (const Instrument* vessel = vessel_for(ml)) return read_on(*vessel, ml, ml_as_read);
+    const Goes goes{"fills", best(bench_, is_vessel, larger, 0), ml_as_read};
+    if (goes.largest == nullptr) return {plain_ml(ml), "", nullptr};
+    const Exact remainder = remainder_of(ml, goes.largest->capacity);
+    if (remainder.is_zero()) return in_goes(goes, ml, nullptr);
+    const Reading rest = measured(remainder);
+    return in_goes(goes, ml, &rest);
+}
+
+Reading Measures::made_up(const Exact& ml) const {
+    if (vessel_for(ml) != nullptr || !has_bench()) return measured(ml);
+    return {plain_ml(ml), "by the mark of the tank: no vessel of the bench holds it", nullptr};
+}
+
+Reading Measures::dropped(const Exact& drops) const {
+    const Exact whole = reading(drops, 1);
+    Reading result{plain(drops, whole == 1 ? "drop" : "drops"), "", nullptr};
+    result.figure.value = whole;
+    result.figure.text = quantity::exact_text(whole);
+    if (!drops.is_zero()) result.figure.error_percent = (quantity::magnitude(whole - drops) / drops * 100).to_double();
+    if (bench_ != nullptr && bench_->drops_per_ml) result.figure.instrument = "dropper";
+    return result;
+}
+
+bool badly_measured(const Reading& measured) {
+    if (measured.instrument == nullptr || measured.figure.exact.is_zero()) return false;
+    if (measured.figure.error_percent > badly_off_percent) return true;
+    const Exact half_division = measured.instrument->division / 2;
+    return measured.goes.empty() && half_division * 100 > in_base(measured.figure) * badly_off_percent;
+}
+
+}  // namespace scruple::plan

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#include "reach.hpp"
+
+#include <algorithm>
+
+#include "conversion.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Addition;
+using check::Conversion;
+using check::Id;
+using check::Model;
+
+template <class T>
+bool add_once(std::vector<T>& to, const T& it) {
+    if (std::ranges::find(to, it) != to.end()) return false;
+    to.push_back(it);
+    return true;
+}
+
+class Walker {
+  public:
+    explicit Walker(const Model& model) : model_(model) {}
+
+    void section(Id id) {
+        if (!add_once(reach.sections, id)) return;
+        for (const check::Line& line : model_.sections[id].lines)
+            if (const auto* addition = std::get_if<Addition>(&line)) add(*addition);
+    }
+
+    Reach reach;
+
+  private:
+    void add(const Addition& addition) {
+        if (addition.solution != check::none) return section(addition.solution);
+        chemical(addition.chemical);
+        if (!addition.solvent.empty()) solvent(addition.solvent);
+        if (!addition.by_conversion) return;
+        const Conversion* made_by = conversion_for(model_, addition.chemical, addition.form);
+        if (made_by == nullptr || !add_once(reach.conversions, made_by)) return;
+        for (const auto& side : made_by->left) chemical(side.chemical);
+        for (const auto& side : made_by->right) chemical(side.chemical);
+    }
+
+    void chemical(Id id) {
+        if (id != check::none && id != model_.water) add_once(reach.chemicals, id);
+    }
+
+    void solvent(std::string_view name) {
+        const auto found = std::ranges::find(model_.chemicals, name, &check::Chemical::name);
+        if (found != model_.chemicals.end()) chemical(static_cast<Id>(found - model_.chemicals.begin()));
+    }
+
+    const Model& model_;
+};
+
+}  // namespace
+
+Reach reach_of(const Model& model, Id section) {
+    Walker walker(model);
+    walker.section(section);
+    return std::move(walker.reach);
+}
+
+}  // namespace scruple::plan

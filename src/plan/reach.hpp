@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// Everything that a solution is made of, through its parts and conversions: each once, in the order it is met.
+#pragma once
+
+#include <vector>
+
+#include "scruple/check/model.hpp"
+
+namespace scruple::plan {
+
+struct Reach {
+    std::vector<check::Id> sections;   ///< itself first
+    std::vector<check::Id> chemicals;  ///< water left out
+    std::vector<const check::Conversion*> conversions;
+};
+
+[[nodiscard]] Reach reach_of(const check::Model& model, check::Id section);
+
+}  // namespace scruple::plan
