@@ -30,12 +30,13 @@ def edges():
     for name, rest in RUNG_LINE.findall(text):
         rungs = re.search(r"\bRUNGS\s+([a-z\s]+)", rest)
         found[name] = rungs.group(1).split() if rungs else []
+    found["cli"] = ["driver"]  # the program, which is no library
     return found
 
 
 def everything_below(rung, direct):
     below = set()
-    for lower in direct[rung]:
+    for lower in direct.get(rung, []):
         below |= {lower} | everything_below(lower, direct)
     return below
 
