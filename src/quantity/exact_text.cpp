@@ -41,12 +41,10 @@ int digit_count(const Exact& whole) {
     return static_cast<int>(whole.ratio_text().size());
 }
 
-/// e where 10^e <= value < 10^(e + 1); value > 0.
+/// e where 10^e <= value < 10^(e + 1); value > 0. For 0.1, 0.01 and so on it is one less, which asks for one
+/// place more than is due: a zero, and so dropped.
 int decimal_exponent(const Exact& value) {
-    if (value >= 1) return digit_count(value.floor()) - 1;
-    const Exact turned = 1 / value;
-    const int digits = digit_count(turned.floor());
-    return turned == power_of_ten(digits - 1) ? 1 - digits : -digits;
+    return value >= 1 ? digit_count(value.floor()) - 1 : -digit_count((1 / value).floor());
 }
 
 /// The text of `mantissa` (`d.ddd`, its point taken out) times 10^exponent.

@@ -57,6 +57,7 @@ TEST_CASE("elements, counts and brackets") {
     CHECK(said("K4[Fe(CN)6]") == "C 6, N 6, K 4, Fe 1");
     CHECK(said("Na2S₂O₃") == "O 3, Na 2, S 2");
     CHECK(said("((CH3)2N)2") == "H 12, C 4, N 2");
+    CHECK(said("(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)(H)") == "H 20");
 }
 
 TEST_CASE("water of crystallisation and other adducts, behind any of the dots") {

@@ -102,6 +102,8 @@ TEST_CASE("a significant text never has an exponent") {
     CHECK(significant_text(Exact(2, 30000), 2) == "0.000067");
     CHECK(significant_text(Exact(9996, 1000), 3) == "10");
     CHECK(significant_text(Exact(1, 100), 3) == "0.01");
+    CHECK(significant_text(Exact(1, 10), 1) == "0.1");
+    CHECK(significant_text(Exact(95, 1000), 1) == "0.1");
     CHECK(significant_text(Exact(-28349523125, 1000000000), 4) == "-28.35");
     CHECK(significant_text(Exact(0), 4) == "0");
     CHECK(significant_text(0.0, 3) == "0");
