@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// Numbers, quantities, ranges, strengths, films and sheets, money, dates.
+#pragma once
+
+#include "grammar/units.hpp"
+
+namespace scruple::grammar {
+
+// ---- numbers ---------------------------------------------------------------------------------
+
+struct sign : one_of<"-−+"> {};
+struct digits : scanned<scan::digits, "0123456789"> {};
+struct vulgar : one_of<"½¼¾⅓⅔⅛⅜⅝⅞"> {};
+struct slash : one_of<"/⁄"> {};
+struct goes_on : choice<one_of<"0123456789.:/⁄½¼¾⅓⅔⅛⅜⅝⅞">, seq<one_of<",">, one_of<"0123456789">>> {};
+struct number : seq<opt<choice<sign>>,
+                    choice<vulgar, seq<digits, opt<choice<vulgar, seq<one_of<".">, digits>, seq<slash, digits>,
+                                                          seq<gap, digits, slash, digits>>>>>,
+                    not_at<goes_on>> {};
+struct loose_number
+    : seq<opt<choice<sign>>, choice<one_of<"0123456789½¼¾⅓⅔⅛⅜⅝⅞">, seq<one_of<".,">, one_of<"0123456789">>>,
+          star<goes_on>> {};
+struct number_said : choice<number, loose_number> {};
+struct number_ahead : seq<opt<choice<sign>>, one_of<"0123456789½¼¾⅓⅔⅛⅜⅝⅞">> {};
+
+// ---- quantities and ranges -------------------------------------------------------------------
+
+struct quantity : seq<number, blanks, unit> {};
+struct loose_quantity : seq<number_said, opt<blanks, loose_unit>> {};
+struct quantity_said : choice<quantity, loose_quantity> {};
+struct to : sor<seq<gap, lit<"to">, gap>, seq<blanks, one_of<"-–">, blanks>> {};
+struct low : seq<quantity_said> {};
+struct high : seq<quantity_said> {};
+struct range : seq<low, opt<to, high>> {};
+struct at_range : seq<lit<"at">, gap, range> {};
+
+struct strength : seq<number, blanks, strength_unit> {};
+struct percent_sign : one_of<"%"> {};
+struct loose_percent : seq<number_said, blanks, percent_sign, edge> {};
+struct solvent : seq<form_words> {};
+struct strength_said : seq<choice<strength, loose_percent>, opt<gap, lit<"in">, gap, solvent>> {};
+struct odd_strength : seq<form_words> {};
+struct loose_strength : seq<number_said, blanks, odd_strength> {};
+
+struct currency : seq<one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">, one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">,
+                      one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">, edge> {};
+struct money : seq<number_said, blanks, currency> {};
+struct measured : seq<number_said, blanks, choice<unit, currency>> {};
+
+// ---- films and sheets ------------------------------------------------------------------------
+
+struct inches
+    : seq<lit<"in">, sor<item_end, at<gap, choice<seq<any_of<"in", "through", "per", "from">, edge>, lit<"(">>>>> {};
+struct length_unit : choice<seq<any_of<"cm", "mm">, edge>, inches> {};
+struct width : seq<number> {};
+struct height : seq<number> {};
+struct sheet_size : seq<width, blanks, one_of<"x×">, blanks, height, gap, length_unit> {};
+struct format_word : seq<word> {};
+struct film_format : sor<sheet_size, format_word> {};
+struct medium : any_of<"films", "film", "sheets", "sheet"> {};
+struct item_count : seq<number_said> {};
+struct item_films : seq<item_count, gap, medium, gap, film_format> {};
+struct item_area : seq<number, blanks, area_unit> {};
+struct item : sor<item_films, item_area> {};
+struct listed_item : seq<item> {};
+struct items : seq<listed_item, star<sep, listed_item>> {};
+
+struct per_film : seq<medium, gap, film_format> {};
+struct per_quantity : seq<quantity_said> {};
+struct per : seq<lit<"per">, gap, choice<per_film, per_quantity>> {};
+
+// ---- dates -----------------------------------------------------------------------------------
+
+struct digit : one_of<"0123456789"> {};
+struct date : seq<tao::pegtl::rep<4, digit>, one_of<"-">, tao::pegtl::rep<2, digit>, one_of<"-">,
+                  tao::pegtl::rep<2, digit>, edge> {};
+
+}  // namespace scruple::grammar

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+// The statement that is being read: the last piece of each sort, and what of it stands in the tree already.
+#pragma once
+
+#include "scruple/syntax/tree.hpp"
+
+namespace scruple::syntax {
+
+/// What a statement gathers as it is read; forgotten when a reading of it fails.
+struct Gathered {
+    Slice names, numbers, ranges, quantities, substances, items, keepings, capacity_items, ions, terms, details;
+    Slice left_terms;
+    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere;
+    Per per, first_per;
+    Index at_most = nowhere;
+    Name source, partner, volume_of;
+    Span when, colon_ratio;
+    Number ph_high;
+    Money free_over, price;
+    Substance per_substance;
+    std::int32_t coefficient = 1;
+    std::int8_t weekday = -1;
+    VesselStep::Share share = VesselStep::Share::all;
+    Step::Toward toward = Step::Toward::none;
+    bool at_least = false, has_free_over = false, has_price = false;
+};
+
+/// The last piece of each sort that was read. A piece is written whole, so one of a failed reading does no harm.
+struct Pieces {
+    Name name, text;
+    Index form = nowhere;  ///< of the name; nowhere again at each name
+    Substance substance, of;
+    FormGiven given;
+    Number number, count, ph_low, width;
+    Span unit, currency, formula, liquid, keyword, solvent;
+    Quantity quantity, first, second, strength;
+    Range range, value;
+    FilmFormat format;
+    Item item;
+    Money money, charge;
+    Date date, first_date;
+    Detail detail{};
+    LogEntry entry{};
+    Name form_name, vessel;
+    Block block{};
+    Step::Verb verb{};
+    VesselStep::Share share{};
+    Ingredient::How how{};
+    bool saturated_at = false, sheet = false;
+    std::uint8_t length_unit = 0;
+};
+
+class Draft {
+  public:
+    Draft(Tree& tree, const char* base) : tree_(tree), base_(base) {}
+
+    Pieces last;
+    Gathered all;
+
+    template <class Input>
+    [[nodiscard]] Span span(const Input& in) const {
+        return {offset(in.begin()), offset(in.end())};
+    }
+
+    /// Puts a value into one of the tree's arrays until `undo` takes it back.
+    template <auto Array>
+    Index add(const auto& value) {
+        auto& array = tree_.*Array;
+        array.push_back(value);
+        added_.push_back([](Tree& tree) { (tree.*Array).pop_back(); });
+        return static_cast<Index>(array.size() - 1);
+    }
+
+    /// The same for the next element of a run.
+    template <auto Array>
+    void append(Slice& run, const auto& value) {
+        const auto index = add<Array>(value);
+        if (run.count++ == 0) run.first = index;
+    }
+
+    [[nodiscard]] std::size_t mark() const { return added_.size(); }
+
+    /// Takes back what was added since the mark, and forgets what was gathered.
+    void undo(std::size_t mark) {
+        for (; added_.size() > mark; added_.pop_back()) added_.back()(tree_);
+        all = {};
+    }
+
+    void commit(Node node) {
+        tree_.statements.push_back({{}, {}, blank_before_, node});
+        added_.clear();
+        all = {};
+        last.form = nowhere;
+        blank_before_ = false;
+    }
+
+    void place_statement(Span span) {
+        tree_.statements.back().span = span;
+        line_holds_ = true;
+    }
+
+    void place_comment(Span span) {
+        if (!line_holds_) {
+            commit(CommentOnly{});
+            place_statement({span.begin, span.begin});
+        }
+        tree_.statements.back().comment = span;
+    }
+
+    void end_line() {
+        blank_before_ = blank_before_ || !line_holds_;
+        line_holds_ = false;
+    }
+
+  private:
+    [[nodiscard]] std::uint32_t offset(const char* place) const { return static_cast<std::uint32_t>(place - base_); }
+
+    Tree& tree_;
+    const char* base_;
+    std::vector<void (*)(Tree&)> added_;
+    bool blank_before_ = false;
+    bool line_holds_ = false;
+};
+
+}  // namespace scruple::syntax

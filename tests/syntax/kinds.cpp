@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "kinds.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace scruple::syntax {
+namespace {
+
+template <class... Fs>
+struct overloaded : Fs... {
+    using Fs::operator()...;
+};
+
+template <class Enum, std::size_t N>
+std::string named(Enum value, const std::array<const char*, N>& names) {
+    return names.at(static_cast<std::size_t>(value));
+}
+
+std::string heading_kind(const Heading& heading) {
+    const bool label = heading.block == Block::part || heading.block == Block::bath ||
+                       heading.block == Block::working || heading.block == Block::replenisher ||
+                       heading.block == Block::log;
+    if (heading.bad) return label ? "bad_label" : "bad_title";
+    if (heading.block == Block::conversion) return "conversion_of";
+    if (!label) return "titled";
+    return heading.title.name.span.empty() && !heading.title.name.quoted ? "untitled" : "labelled";
+}
+
+bool is_loose(const Range& range) {
+    return range.low.loose() || range.high.loose();
+}
+
+/// Loose, or with a unit that no ingredient is measured in.
+std::string ingredient_kind(const Ingredient& ingredient, const Tree& tree) {
+    const auto amounts = Tree::run(tree.ranges, ingredient.quantities);
+    if (ingredient.how == Ingredient::How::unknown) {
+        return amounts[0].low.unit == quantity::Unit::none ? "loose_ingredient" : "ingredient";
+    }
+    const auto loose = [](const Range& range) {
+        const auto timed = [](quantity::Unit unit) {
+            return unit != quantity::Unit::none && quantity::info(unit).dimension == quantity::Dimension::time;
+        };
+        return is_loose(range) || timed(range.low.unit) || timed(range.high.unit);
+    };
+    return std::any_of(amounts.begin(), amounts.end(), loose) ? "loose_ingredient" : "ingredient";
+}
+
+std::string step_kind(const Step& step) {
+    using enum Step::Verb;
+    switch (step.verb) {
+        case stir:
+        case wait:
+        case stand:
+        case filter:
+            return "pause";
+        case cool:
+        case warm:
+            return "temper";
+        case not_above:
+            return "limit";
+        case do_this:
+            return "do_this";
+    }
+    return "?";
+}
+
+}  // namespace
+
+std::string kind_of(const Statement& statement, const Tree& tree) {
+    return std::visit(
+        overloaded{
+            [](const Heading& heading) { return heading_kind(heading); },
+            [](const Words& words) {
+                return named(words.of, std::array{"is_a", "strength_is", "source", "caution", "note"});
+            },
+            [](const Keeps&) { return std::string("keeps"); },
+            [](const UseWithin&) { return std::string("use_within"); },
+            [](const Capacity&) { return std::string("capacity"); },
+            [](const Variants&) { return std::string("variants"); },
+            [](const Mix& mix) { return std::string(mix.dilute ? "dilute" : "mix"); },
+            [](const Replenish&) { return std::string("replenish"); },
+            [](const Expect& expect) { return std::string(expect.ph ? "expect_ph" : "expect_content"); },
+            [](const Also&) { return std::string("also"); },
+            [](const Form&) { return std::string("form"); },
+            [](const WordList& list) {
+                return named(list.of, std::array{"grade", "acts_as", "hazard"});
+            },
+            [](const Ions&) { return std::string("ions"); },
+            [](const Dissolves&) { return std::string("dissolves"); },
+            [](const Property& property) {
+                return named(property.of, std::array{"density", "takes_up"});
+            },
+            [](const Cas&) { return std::string("cas"); },
+            [](const Reaction&) { return std::string("reaction"); },
+            [](const Excess&) { return std::string("excess"); },
+            [](const Vessel&) { return std::string("vessel"); },
+            [](const Area&) { return std::string("area"); },
+            [](const Instrument& instrument) {
+                return std::string(instrument.what == Instrument::What::balance ? "balance" : "measure");
+            },
+            [](const Dropper&) { return std::string("dropper"); },
+            [](const Bottles&) { return std::string("bottles"); },
+            [](const Postage&) { return std::string("postage"); },
+            [](const Step& step) { return step_kind(step); },
+            [](const VesselStep& step) {
+                return named(step.what, std::array{"apart", "pour_in", "set_aside"});
+            },
+            [&](const Ingredient& ingredient) { return ingredient_kind(ingredient, tree); },
+            [](const Bare&) { return std::string("bare"); },
+            [](const LogEntry&) { return std::string("log_entry"); },
+            [](const PlanEntry&) { return std::string("plan_entry"); },
+            [](const PriceEntry&) { return std::string("price_entry"); },
+            [](const ProcessEntry&) { return std::string("process_entry"); },
+            [](const CommentOnly&) { return std::string("comment"); },
+            [](const Unread& unread) { return std::string(unread.keyword.empty() ? "unread" : "bad_line"); },
+        },
+        statement.node);
+}
+
+}  // namespace scruple::syntax
