@@ -144,6 +144,15 @@ class Checker {
         read_recipe(context, recipe, whole ? &model().sections[recipe.sections.front()] : nullptr);
     }
 
+    /// A recipe that is called like a chemical could never be an ingredient.
+    void report_if_chemical(BlockContext context, const Recipe& recipe) {
+        const auto found = model().chemical_names.find(recipe.normal);
+        if (found == model().chemical_names.end()) return;
+        const auto& first = model().chemicals[found->second.first].place;
+        auto& twice = context.reader.report(diagnostics::Kind::defined_twice, recipe.place.span, {recipe.name});
+        twice.related.push_back({first.file, first.span, "a chemical here"});
+    }
+
     void read_solution(BlockContext context) {
         Section nobody;
         read_section(context, context.block.id == none ? nobody : model().sections[context.block.id]);
