@@ -3,6 +3,7 @@
 
 #include "card_facts.hpp"
 #include "conversion.hpp"
+#include "ingredients.hpp"
 #include "script.hpp"
 #include "scruple/check/contents.hpp"
 #include "words.hpp"
@@ -17,33 +18,27 @@ using check::Exact;
 using check::Id;
 using check::Model;
 
-/// What conversions leave in a solution beside their products, through the parts it is made of.
+/// What the conversions of one section leave in its solution beside their products.
 class Leftovers {
   public:
     Leftovers(const Model& model, std::size_t variant) : model_(model), variant_(variant) {}
 
-    /// Adds what `share` litres of a section hold.
+    /// `share`: ml of the section in a ml of the solution that is asked about.
     void add_section(Id id, const Exact& share) {
         const check::Section& section = model_.sections[id];
-        if (section.makes_ml.is_zero() || std::ranges::find(under_way_, id) != under_way_.end()) return;
-        under_way_.push_back(id);
+        if (section.makes_ml <= 0) return;
         for (const check::Line& line : section.lines)
-            if (const auto* addition = std::get_if<Addition>(&line); addition != nullptr && !addition->optional)
-                add(*addition, share / section.makes_ml);
-        under_way_.pop_back();
+            if (const auto* addition = std::get_if<Addition>(&line))
+                if (addition->by_conversion && !addition->optional) add(*addition, share / section.makes_ml);
     }
 
     std::vector<Content> contents;
 
   private:
     void add(const Addition& addition, const Exact& per_ml) {
-        const Exact measure = share_for(addition, variant_);
-        if (addition.solution != check::none && addition.how != Addition::How::to_make)
-            return add_section(addition.solution, measure * per_ml);
-        if (!addition.by_conversion) return;
         const auto* conversion = conversion_for(model_, addition.chemical, addition.form);
         if (conversion == nullptr || conversion->section == check::none) return;
-        const Exact grams = check::dose_of(model_, addition, measure).grams;
+        const Exact grams = check::dose_of(model_, addition, share_for(addition, variant_)).grams;
         for (const Share& share : worked_out(model_, *conversion, {addition.chemical, addition.form, grams}).besides)
             add(share, per_ml);
     }
@@ -57,7 +52,6 @@ class Leftovers {
 
     const Model& model_;
     std::size_t variant_;
-    std::vector<Id> under_way_;
 };
 
 void merge(std::vector<Content>& into, const Content& content) {
@@ -75,7 +69,7 @@ void merge(std::vector<Content>& into, const Content& content) {
 std::vector<ContentRow> content_rows(const Model& model, Id section, std::size_t variant) {
     std::vector<Content> contents = check::contents(model, section, variant);
     Leftovers leftovers(model, variant);
-    leftovers.add_section(section, 1);
+    for (const auto& [solution, share] : shares_of(model, section)) leftovers.add_section(solution, share);
     for (const Content& content : leftovers.contents) merge(contents, content);
     std::vector<ContentRow> rows;
     for (const Content& content : contents) {

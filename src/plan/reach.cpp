@@ -25,17 +25,24 @@ class Walker {
   public:
     explicit Walker(const Model& model) : model_(model) {}
 
-    void section(Id id) {
-        if (!add_once(reach.sections, id)) return;
-        for (const check::Line& line : model_.sections[id].lines)
-            if (const auto* addition = std::get_if<Addition>(&line)) add(*addition);
+    /// The sections found are the list of those still to be walked: chains of recipes may be long.
+    void walk(Id first) {
+        reach.sections.push_back(first);
+        for (std::size_t next = 0; next < reach.sections.size(); ++next) {
+            const Id id = reach.sections[next];
+            for (const check::Line& line : model_.sections[id].lines)
+                if (const auto* addition = std::get_if<Addition>(&line)) add(*addition);
+        }
     }
 
     Reach reach;
 
   private:
     void add(const Addition& addition) {
-        if (addition.solution != check::none) return section(addition.solution);
+        if (addition.solution != check::none) {
+            add_once(reach.sections, addition.solution);
+            return;
+        }
         chemical(addition.chemical);
         if (!addition.solvent.empty()) solvent(addition.solvent);
         if (!addition.by_conversion) return;
@@ -61,7 +68,7 @@ class Walker {
 
 Reach reach_of(const Model& model, Id section) {
     Walker walker(model);
-    walker.section(section);
+    walker.walk(section);
     return std::move(walker.reach);
 }
 

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// What a card says where a conversion begins.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "assumptions.hpp"
+#include "conversion.hpp"
+
+namespace scruple::plan {
+
+/// What it makes and gives off at this scale, and how large a vessel it wants.
+[[nodiscard]] std::vector<std::string> making_words(const check::Model& model, const Making& making,
+                                                    const check::Exact& scale, Assumptions& assumptions);
+
+}  // namespace scruple::plan
