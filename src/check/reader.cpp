@@ -6,8 +6,7 @@
 namespace scruple::check {
 
 const std::string& Reader::normal(std::string_view written) {
-    const auto folded = syntax::normal_name(written, scratch);
-    if (folded.data() != scratch.data() || folded.size() != scratch.size()) scratch.assign(folded);
+    syntax::normal_name(written, scratch);
     return scratch;
 }
 

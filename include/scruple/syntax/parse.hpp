@@ -13,4 +13,7 @@ namespace scruple::syntax {
 /// A file past this is refused before it is read.
 inline constexpr std::size_t longest_text = 16u << 20;
 
+/// A line of more characters than this is `Unread`.
+inline constexpr std::size_t longest_line = 4096;
+
 }  // namespace scruple::syntax
