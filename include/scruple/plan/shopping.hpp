@@ -58,7 +58,8 @@ struct ShoppingList {
 struct OnHand {
     check::Id chemical = check::none, form = check::none, solution = check::none;
     std::optional<check::Strength> strength;
-    check::Exact amount;                   ///< g of a chemical (ml of a percent solution), ml of a solution
+    bool by_volume = false;                ///< solutions, percent solutions and liquids are counted in ml
+    check::Exact amount;                   ///< ml where by_volume, else g
 };
 [[nodiscard]] std::vector<OnHand> on_hand(const check::Model& model, check::Day day);
 

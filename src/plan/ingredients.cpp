@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include "ingredients.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "conversion.hpp"
+#include "scruple/check/contents.hpp"
+#include "words.hpp"
+
+namespace scruple::plan {
+
+using check::Addition;
+using check::Exact;
+using check::Id;
+using check::Model;
+using check::Section;
+
+namespace {
+
+// A plan names a bath and not a variant of its recipe.
+constexpr std::size_t variant = 0;
+
+const Exact& share_of(const Addition& addition) {
+    return addition.shares.size() > variant ? addition.shares[variant] : addition.shares.front();
+}
+
+/// Volume that the lines other than `make_up` bring.
+Exact room_of_the_rest(const Model& model, const Section& section, const Addition& make_up) {
+    Exact room;
+    for (const auto& line : section.lines) {
+        const auto* addition = std::get_if<Addition>(&line);
+        if (addition == nullptr || addition == &make_up || addition->how == Addition::How::to_make ||
+            addition->how == Addition::How::unknown || addition->shares.empty())
+            continue;
+        room += check::dose(model, *addition, variant).room_ml;
+    }
+    return room;
+}
+
+/// One section's lines, for a share of the batch as written.
+class Lines {
+  public:
+    Lines(const Model& model, const Section& section, const Exact& ml)
+        : model_(model), section_(section), scale_(ml / section.makes_ml) {}
+
+    Ingredients read() {
+        for (const auto& line : section_.lines)
+            if (const auto* addition = std::get_if<Addition>(&line); addition && counts(*addition)) add(*addition);
+        say_variant();
+        return std::move(result_);
+    }
+
+  private:
+    void say(const std::string& sentence) { say_once(result_.warnings, sentence); }
+
+    [[nodiscard]] std::string name_of(const Addition& addition) const {
+        if (addition.solution != check::none) return check::shown_name(model_, addition.solution);
+        return check::shown_name(model_.chemicals[addition.chemical], addition.form);
+    }
+
+    [[nodiscard]] std::string here() const {
+        return section_.recipe == check::none ? std::string("a conversion")
+                                              : std::string(model_.recipes[section_.recipe].name);
+    }
+
+    bool counts(const Addition& addition) {
+        if (addition.chemical == check::none && addition.solution == check::none) return false;
+        if (is_water(model_, addition) && addition.grade.empty()) return false;
+        if (addition.how == Addition::How::the_rest) return false;  // The first piece stands for the whole weighing.
+        if (addition.optional) {
+            say(fmt::format("{} is optional in {} and is not counted", name_of(addition), here()));
+            return false;
+        }
+        if (addition.how == Addition::How::unknown || addition.shares.empty()) {
+            say(fmt::format("how much {} goes into {} is not known, and it is not counted", name_of(addition), here()));
+            return false;
+        }
+        return true;
+    }
+
+    [[nodiscard]] Exact measure_of(const Addition& addition) const {
+        if (addition.how != Addition::How::to_make) return share_of(addition) * scale_;
+        const Exact wanting = share_of(addition) - room_of_the_rest(model_, section_, addition);
+        return std::max(wanting, Exact()) * scale_;
+    }
+
+    void add(const Addition& addition) {
+        const Exact measure = measure_of(addition);
+        if (addition.solution != check::none) {
+            result_.list.push_back({addition.solution, measure, {}, {}, {}});
+            return;
+        }
+        if (!addition.solvent.empty())
+            say(fmt::format("the {} in which {} is dissolved is not counted", addition.solvent, name_of(addition)));
+        const Amount amount = counted(model_, addition, measure);
+        if (addition.by_conversion && convert(amount)) return;
+        result_.list.push_back({check::none, {}, amount, addition.grade, {}});
+    }
+
+    bool convert(const Amount& product) {
+        const auto& ware = product.ware;
+        const auto* conversion = conversion_for(model_, ware.chemical, ware.form);
+        const auto held = grams_held(model_, ware);
+        if (conversion == nullptr || !held) {
+            say(fmt::format("no conversion gives {}, and it is counted itself", ware_words(model_, ware)));
+            return false;
+        }
+        const auto making = worked_out(model_, *conversion, {ware.chemical, ware.form, product.measure * *held});
+        for (const auto& reagent : making.reagents) {
+            const Ware from{reagent.chemical, reagent.form, std::nullopt, false};
+            result_.list.push_back(
+                {check::none, {}, counted(model_, from, reagent.grams), {}, " for " + ware_words(model_, ware)});
+        }
+        return true;
+    }
+
+    void say_variant() {
+        if (section_.recipe == check::none) return;
+        const auto& recipe = model_.recipes[section_.recipe];
+        if (recipe.variants.empty()) return;
+        const bool varies = std::ranges::any_of(section_.lines, [](const check::Line& line) {
+            const auto* addition = std::get_if<Addition>(&line);
+            return addition != nullptr && addition->shares.size() > 1;
+        });
+        if (varies) say(fmt::format("{} has variants, and {} is counted", recipe.name, recipe.variants.front()));
+    }
+
+    const Model& model_;
+    const Section& section_;
+    Exact scale_;
+    Ingredients result_;
+};
+
+void visit(const Model& model, Id section, std::set<Id>& seen, std::vector<Id>& finished) {
+    if (!seen.insert(section).second) return;
+    for (const auto& line : model.sections[section].lines)
+        if (const auto* addition = std::get_if<Addition>(&line); addition && addition->solution != check::none)
+            visit(model, addition->solution, seen, finished);
+    finished.push_back(section);
+}
+
+}  // namespace
+
+void say_once(std::vector<std::string>& said, const std::string& sentence) {
+    if (std::ranges::find(said, sentence) == said.end()) said.push_back(sentence);
+}
+
+Ingredients ingredients_of(const Model& model, Id section, const Exact& ml) {
+    const Section& batch = model.sections[section];
+    if (batch.makes_ml <= 0) {
+        return {{},
+                {fmt::format("how much {} its lines make is not known, and they are not counted",
+                             check::shown_name(model, section))}};
+    }
+    return Lines(model, batch, ml).read();
+}
+
+std::map<Id, Exact> shares_of(const Model& model, Id section) {
+    std::map<Id, Exact> shares{{section, 1}};
+    for (const Id made : in_order_of_making(model, {section})) {
+        const Exact share = shares[made];
+        for (const auto& ingredient : ingredients_of(model, made, share).list)
+            if (ingredient.solution != check::none) shares[ingredient.solution] += ingredient.ml;
+    }
+    return shares;
+}
+
+std::vector<Id> in_order_of_making(const Model& model, const std::vector<Id>& sections) {
+    std::set<Id> seen;
+    std::vector<Id> finished;
+    for (const Id section : sections) visit(model, section, seen, finished);
+    std::ranges::reverse(finished);
+    return finished;
+}
+
+}  // namespace scruple::plan

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+// The three steps of a shopping list: solutions, chemicals, purchases.
+#pragma once
+
+#include <vector>
+
+#include "offers.hpp"
+#include "scruple/plan/shopping.hpp"
+#include "stock.hpp"
+
+namespace scruple::plan {
+
+/// A solution that the plan asks for, and why.
+struct Wanted {
+    check::Id solution = check::none;
+    check::Exact ml;
+    std::vector<std::string> because;
+};
+
+/// What the days of the plan take of each bath and replenisher, in the order of first use.
+[[nodiscard]] std::vector<Wanted> wanted_by(const check::Model& model, const check::Plan& plan,
+                                            std::vector<std::string>& warnings);
+
+/// A chemical that the solutions ask for, in the form in which they do.
+struct ChemicalWanted {
+    Amount amount;
+    std::string_view grade;
+    std::vector<std::string> because;
+};
+
+/// Down from the baths, each solution less what is on hand of it; fills `list.solutions`.
+[[nodiscard]] std::vector<ChemicalWanted> mix_down(const check::Model& model, const std::vector<Wanted>& wanted,
+                                                   Stock& stock, const std::vector<Offer>& offers, ShoppingList& list);
+
+/// What is on hand of the chemicals, and packs for the rest; fills `list.chemicals`, `postage` and `totals`.
+void buy(const check::Model& model, const std::vector<ChemicalWanted>& wanted, Stock& stock,
+         const std::vector<Offer>& offers, ShoppingList& list);
+
+/// To the tenth of a g or ml above, since less would be too little.
+[[nodiscard]] Figure rounded_up(const check::Exact& measure, bool by_volume);
+/// To the tenth below, for what is there.
+[[nodiscard]] Figure rounded_down(const check::Exact& measure, bool by_volume);
+
+}  // namespace scruple::plan
