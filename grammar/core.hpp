@@ -34,8 +34,8 @@ struct Fixed {
 /// A place in the text: where it is, and where the text ends.
 using Scan = const char* (*)(const char* from, const char* end);
 
-/// A run of characters found by a function that returns where it ends, or null. `first` gives the bytes
-/// it may begin with where that helps to choose, and `nullable` says that it may be empty.
+/// A run of characters found by a function that returns where it ends, or null. `First` gives the bytes
+/// it may begin with where that helps to choose, and `Nullable` says that it may be empty.
 template <Scan Run, Fixed First = "", bool Nullable = false>
 struct scanned {
     using rule_t = scanned;
@@ -122,49 +122,112 @@ struct one_of {
     }
 };
 
-/// The bytes that a rule may begin with; a rule that may match nothing can stand before any.
-struct First {
-    std::array<std::uint64_t, 4> bytes{};  ///< a bit for each
-    bool nullable = false;
+/// A set of bytes.
+struct Bytes {
+    std::array<std::uint64_t, 4> bits{};
 
-    [[nodiscard]] constexpr bool holds(unsigned byte) const { return (bytes[byte / 64] >> (byte % 64) & 1) != 0; }
-    constexpr void insert(unsigned byte) { bytes[byte / 64] |= std::uint64_t{1} << (byte % 64); }
-    constexpr First& operator|=(const First& other) {
-        for (std::size_t i = 0; i < bytes.size(); ++i) bytes[i] |= other.bytes[i];
-        nullable = nullable || other.nullable;
+    [[nodiscard]] constexpr bool holds(unsigned byte) const { return (bits[byte / 64] >> (byte % 64) & 1) != 0; }
+    constexpr void insert(char byte) {
+        const auto place = static_cast<unsigned char>(byte);
+        bits[place / 64] |= std::uint64_t{1} << (place % 64);
+    }
+    constexpr Bytes& operator|=(const Bytes& other) {
+        for (std::size_t i = 0; i < bits.size(); ++i) bits[i] |= other.bits[i];
         return *this;
+    }
+    [[nodiscard]] static constexpr Bytes all() {
+        Bytes bytes;
+        bytes.bits.fill(~std::uint64_t{0});
+        return bytes;
     }
 };
 
-template <class... Rules>
-struct choice;
+/// What a rule may begin with: sets of bytes that what it takes lies in, for the first few places. A rule
+/// that may match nothing, or less than that, sets no bounds there.
+struct Lead {
+    static constexpr std::size_t places = 3;
+    std::array<Bytes, places> at{};
+    bool nullable = false;
+
+    constexpr Lead& operator|=(const Lead& other) {
+        for (std::size_t i = 0; i < places; ++i) at[i] |= other.at[i];
+        nullable = nullable || other.nullable;
+        return *this;
+    }
+    /// Begins with one of these bytes; what comes after is not known.
+    [[nodiscard]] static constexpr Lead one_of(std::string_view bytes) {
+        Lead lead;
+        for (const char byte : bytes) lead.at[0].insert(byte);
+        for (std::size_t i = 1; i < places; ++i) lead.at[i] = Bytes::all();
+        return lead;
+    }
+    [[nodiscard]] static constexpr Lead anything(bool nullable) {
+        Lead lead;
+        lead.at.fill(Bytes::all());
+        lead.nullable = nullable;
+        return lead;
+    }
+};
 
 template <class Rule>
-struct first_of;
+struct lead_of;
 
 template <class Rule>
-inline constexpr First first = first_of<typename Rule::rule_t>::value();
+inline constexpr Lead lead = lead_of<typename Rule::rule_t>::value();
 
 template <class... Rules>
-constexpr First first_of_any() {
-    First all;
-    ((all |= first<Rules>), ...);
+constexpr Lead lead_of_any() {
+    Lead all;
+    ((all |= lead<Rules>), ...);
     return all;
 }
 
 template <class Rule, class... Rest>
-constexpr First first_of_sequence() {
-    First all = first<Rule>;
-    if constexpr (sizeof...(Rest) > 0) {
-        if constexpr (first<Rule>.nullable) {
-            all.nullable = false;
-            all |= first_of_sequence<Rest...>();
-        }
+constexpr Lead lead_of_sequence() {
+    Lead all = lead<Rule>;
+    if constexpr (sizeof...(Rest) > 0 && lead<Rule>.nullable) {
+        all.nullable = false;
+        all |= lead_of_sequence<Rest...>();
     }
     return all;
 }
 
-/// One choice of several, in order, passing over those that cannot begin with the byte that stands here.
+/// For each place and byte there, and for the end of the text, a bit for each rule that may match.
+template <class... Rules>
+class Candidates {
+  public:
+    [[nodiscard]] static std::uint64_t at(const char* from, const char* end) {
+        auto left = table[0][from == end ? end_of_text : static_cast<unsigned char>(*from)];
+        for (std::size_t place = 1; place < Lead::places; ++place) {
+            if (static_cast<std::size_t>(end - from) <= place) break;
+            left &= table[place][static_cast<unsigned char>(from[place])];
+        }
+        return left;
+    }
+
+  private:
+    static_assert(sizeof...(Rules) <= 64);
+    static constexpr unsigned end_of_text = 256;
+    using Table = std::array<std::array<std::uint64_t, 257>, Lead::places>;
+
+    static constexpr void enter(Table& table, std::uint64_t bit, const Lead& lead) {
+        for (std::size_t place = 0; place < Lead::places; ++place) {
+            for (unsigned byte = 0; byte < end_of_text; ++byte) {
+                if (lead.nullable || lead.at[place].holds(byte)) table[place][byte] |= bit;
+            }
+        }
+        if (lead.nullable) table[0][end_of_text] |= bit;
+    }
+
+    static constexpr Table table = [] {
+        Table all{};
+        std::uint64_t bit = 1;
+        ((enter(all, bit, lead<Rules>), bit <<= 1), ...);
+        return all;
+    }();
+};
+
+/// One choice of several, in order, passing over those that cannot begin with the bytes that stand here.
 template <class... Rules>
 struct choice {
     using rule_t = choice;
@@ -173,130 +236,134 @@ struct choice {
     template <tao::pegtl::apply_mode A, tao::pegtl::rewind_mode, template <class...> class Action,
               template <class...> class Control, class Input, class... States>
     [[nodiscard]] static bool match(Input& in, States&&... states) {
-        constexpr auto required = tao::pegtl::rewind_mode::required;
+        const auto left = Candidates<Rules...>::at(in.current(), in.end());
+        if (left == 0) return false;
+        if constexpr (sizeof...(Rules) <= few) {
+            return try_few<A, Action, Control>(left, std::index_sequence_for<Rules...>(), in, states...);
+        } else {
+            return try_many<A, Action, Control>(left, in, states...);
+        }
+    }
+
+  private:
+    static constexpr std::size_t few = 5;
+    static constexpr auto rewind = tao::pegtl::rewind_mode::required;
+
+    template <tao::pegtl::apply_mode A, template <class...> class Action, template <class...> class Control,
+              std::size_t... Places, class Input, class... States>
+    static bool try_few(std::uint64_t left, std::index_sequence<Places...>, Input& in, States&... states) {
+        return (
+            ((left >> Places & 1) != 0 && Control<Rules>::template match<A, rewind, Action, Control>(in, states...)) ||
+            ...);
+    }
+
+    template <tao::pegtl::apply_mode A, template <class...> class Action, template <class...> class Control,
+              class Input, class... States>
+    static bool try_many(std::uint64_t left, Input& in, States&... states) {
         using Try = bool (*)(Input&, States & ...);
         static constexpr std::array<Try, sizeof...(Rules)> tries = {[](Input& i, States&... s) {
-            return Control<Rules>::template match<A, required, Action, Control>(i, s...);
+            return Control<Rules>::template match<A, rewind, Action, Control>(i, s...);
         }...};
-        const auto here = in.empty() ? end_of_text : static_cast<unsigned char>(*in.current());
-        for (auto left = worth_trying[here]; left != 0; left &= left - 1) {
+        for (; left != 0; left &= left - 1) {
             if (tries[static_cast<std::size_t>(std::countr_zero(left))](in, states...)) return true;
         }
         return false;
     }
-
-  private:
-    static_assert(sizeof...(Rules) <= 64);
-    static constexpr unsigned end_of_text = 256;
-
-    /// For each byte, and for the end of the text, a bit for each rule that may begin there.
-    static constexpr std::array<std::uint64_t, 257> worth_trying = [] {
-        std::array<std::uint64_t, 257> all{};
-        std::uint64_t rule = 1;
-        const auto add = [&](const First& first) {
-            for (unsigned byte = 0; byte < end_of_text; ++byte) {
-                if (first.nullable || first.holds(byte)) all[byte] |= rule;
-            }
-            if (first.nullable) all[end_of_text] |= rule;
-            rule <<= 1;
-        };
-        (add(first<Rules>), ...);
-        return all;
-    }();
 };
 
 /// One of these texts.
 template <Fixed... Texts>
 struct any_of : choice<lit<Texts>...> {};
 
-// ---- the first bytes of each kind of rule ----------------------------------------------------
-
-constexpr First first_bytes(std::string_view bytes) {
-    First all;
-    for (const char byte : bytes) all.insert(static_cast<unsigned char>(byte));
-    return all;
-}
+// ---- what each kind of rule may begin with ---------------------------------------------------
 
 template <Fixed Text>
-struct first_of<lit<Text>> {
-    static constexpr First value() { return first_bytes(Text.view().substr(0, 1)); }
+struct lead_of<lit<Text>> {
+    static constexpr Lead value() {
+        auto lead = Lead::anything(false);
+        const auto exact = std::min({Text.view().find(' '), Text.view().size(), Lead::places});
+        for (std::size_t i = 0; i < exact; ++i) {
+            lead.at[i] = {};
+            lead.at[i].insert(Text.bytes[i]);
+        }
+        return lead;
+    }
 };
 
 template <Fixed Characters>
-struct first_of<one_of<Characters>> {
-    static constexpr First value() {
-        First all;
+struct lead_of<one_of<Characters>> {
+    static constexpr Lead value() {
+        Lead all;
         for (auto rest = Characters.view(); !rest.empty(); rest.remove_prefix(length_of_character(rest[0]))) {
-            all |= first_bytes(rest.substr(0, 1));
+            all |= Lead::one_of(rest.substr(0, 1));
         }
         return all;
     }
 };
 
-template <Scan Run, Fixed Bytes, bool Nullable>
-struct first_of<scanned<Run, Bytes, Nullable>> {
-    static constexpr First value() {
-        First all = first_bytes(Bytes.view());
-        if (Bytes.view().empty()) all.bytes.fill(~std::uint64_t{0});
-        all.nullable = Nullable;
-        return all;
+template <Scan Run, Fixed First, bool Nullable>
+struct lead_of<scanned<Run, First, Nullable>> {
+    static constexpr Lead value() {
+        if (Nullable || First.view().empty()) return Lead::anything(Nullable);
+        return Lead::one_of(First.view());
     }
 };
 
 template <class... Rules>
-struct first_of<choice<Rules...>> {
-    static constexpr First value() { return first_of_any<Rules...>(); }
+struct lead_of<choice<Rules...>> {
+    static constexpr Lead value() { return lead_of_any<Rules...>(); }
 };
 
 template <class... Rules>
-struct first_of<tao::pegtl::internal::sor<Rules...>> {
-    static constexpr First value() { return first_of_any<Rules...>(); }
+struct lead_of<tao::pegtl::internal::sor<Rules...>> {
+    static constexpr Lead value() { return lead_of_any<Rules...>(); }
 };
 
 template <class... Rules>
-struct first_of<tao::pegtl::internal::seq<Rules...>> {
-    static constexpr First value() { return first_of_sequence<Rules...>(); }
+struct lead_of<tao::pegtl::internal::seq<Rules...>> {
+    static constexpr Lead value() { return lead_of_sequence<Rules...>(); }
 };
 
 template <class Rule>
-struct first_of<tao::pegtl::internal::plus<Rule>> {
-    static constexpr First value() { return first<Rule>; }
+struct lead_of<tao::pegtl::internal::plus<Rule>> {
+    static constexpr Lead value() { return lead<Rule>; }
 };
 
 template <unsigned Times, class... Rules>
-struct first_of<tao::pegtl::internal::rep<Times, Rules...>> {
-    static constexpr First value() { return first_of_sequence<Rules...>(); }
+struct lead_of<tao::pegtl::internal::rep<Times, Rules...>> {
+    static constexpr Lead value() { return lead_of_sequence<Rules...>(); }
+};
+
+template <class Stop, class Rule>
+struct lead_of<tao::pegtl::internal::until<Stop, Rule>> {
+    static constexpr Lead value() { return lead_of_any<Stop, Rule>(); }
 };
 
 template <class Rule>
-struct first_of<tao::pegtl::internal::opt<Rule>> {
-    static constexpr First value() {
-        auto all = first<Rule>;
+struct lead_of<tao::pegtl::internal::opt<Rule>> {
+    static constexpr Lead value() {
+        auto all = lead<Rule>;
         all.nullable = true;
         return all;
     }
 };
-
 template <class Rule>
-struct first_of<tao::pegtl::internal::star<Rule>> : first_of<tao::pegtl::internal::opt<Rule>> {};
+struct lead_of<tao::pegtl::internal::star<Rule>> : lead_of<tao::pegtl::internal::opt<Rule>> {};
 
-template <class Stop, class Rule>
-struct first_of<tao::pegtl::internal::until<Stop, Rule>> {
-    static constexpr First value() { return first_of_any<Stop, Rule>(); }
+/// A look ahead takes nothing, and sets no bounds on what follows it.
+struct lead_of_look {
+    static constexpr Lead value() {
+        Lead none;
+        none.nullable = true;
+        return none;
+    }
 };
-
 template <class Rule>
-struct first_of<tao::pegtl::internal::at<Rule>> {
-    static constexpr First value() { return {.bytes = {}, .nullable = true}; }
-};
-
+struct lead_of<tao::pegtl::internal::at<Rule>> : lead_of_look {};
 template <class Rule>
-struct first_of<tao::pegtl::internal::not_at<Rule>> : first_of<tao::pegtl::internal::at<Rule>> {};
-
+struct lead_of<tao::pegtl::internal::not_at<Rule>> : lead_of_look {};
 template <>
-struct first_of<tao::pegtl::internal::eof> {
-    static constexpr First value() { return {.bytes = {}, .nullable = true}; }
-};
+struct lead_of<tao::pegtl::internal::eof> : lead_of_look {};
 
 }  // namespace scruple::grammar
 

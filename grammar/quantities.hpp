@@ -8,20 +8,11 @@ namespace scruple::grammar {
 
 // ---- numbers ---------------------------------------------------------------------------------
 
-struct sign : one_of<"-−+"> {};
 struct digits : scanned<scan::digits, "0123456789"> {};
-struct vulgar : one_of<"½¼¾⅓⅔⅛⅜⅝⅞"> {};
-struct slash : one_of<"/⁄"> {};
-struct goes_on : choice<one_of<"0123456789.:/⁄½¼¾⅓⅔⅛⅜⅝⅞">, seq<one_of<",">, one_of<"0123456789">>> {};
-struct number : seq<opt<choice<sign>>,
-                    choice<vulgar, seq<digits, opt<choice<vulgar, seq<one_of<".">, digits>, seq<slash, digits>,
-                                                          seq<gap, digits, slash, digits>>>>>,
-                    not_at<goes_on>> {};
-struct loose_number
-    : seq<opt<choice<sign>>, choice<one_of<"0123456789½¼¾⅓⅔⅛⅜⅝⅞">, seq<one_of<".,">, one_of<"0123456789">>>,
-          star<goes_on>> {};
+struct number : scanned<scan::number, "0123456789+-\xC2\xE2"> {};
+struct loose_number : scanned<scan::loose_number, "0123456789.,+-\xC2\xE2"> {};
 struct number_said : choice<number, loose_number> {};
-struct number_ahead : seq<opt<choice<sign>>, one_of<"0123456789½¼¾⅓⅔⅛⅜⅝⅞">> {};
+struct number_ahead : scanned<scan::number_ahead, "0123456789+-\xC2\xE2"> {};
 
 // ---- quantities and ranges -------------------------------------------------------------------
 
@@ -42,8 +33,7 @@ struct strength_said : seq<choice<strength, loose_percent>, opt<gap, lit<"in">, 
 struct odd_strength : seq<form_words> {};
 struct loose_strength : seq<number_said, blanks, odd_strength> {};
 
-struct currency : seq<one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">, one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">,
-                      one_of<"ABCDEFGHIJKLMNOPQRSTUVWXYZ">, edge> {};
+struct currency : scanned<scan::currency, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"> {};
 struct money : seq<number_said, blanks, currency> {};
 struct measured : seq<number_said, blanks, choice<unit, currency>> {};
 

@@ -45,6 +45,109 @@ inline const char* digits(const char* from, const char* end) {
     return stop == from ? nullptr : stop;
 }
 
+inline const char* edge(const char* from, const char* end) {
+    return at_line_end(from, end) || *from == ',' || *from == ')' || at_blank(from, end) ? from : nullptr;
+}
+
+// ---- numbers ---------------------------------------------------------------------------------
+
+constexpr bool is_digit(char byte) {
+    return byte >= '0' && byte <= '9';
+}
+
+inline bool begins(const char* from, const char* end, std::string_view text) {
+    return std::string_view(from, static_cast<std::size_t>(end - from)).starts_with(text);
+}
+
+/// The bytes of one of these signs; 0 where none stands here.
+inline std::size_t one_sign(const char* from, const char* end, std::initializer_list<std::string_view> signs) {
+    for (const auto sign : signs) {
+        if (begins(from, end, sign)) return sign.size();
+    }
+    return 0;
+}
+
+inline std::size_t vulgar(const char* from, const char* end) {
+    if (from == end || (*from != '\xC2' && *from != '\xE2')) return 0;
+    return one_sign(from, end, {"½", "¼", "¾", "⅓", "⅔", "⅛", "⅜", "⅝", "⅞"});
+}
+
+inline std::size_t slash(const char* from, const char* end) {
+    return one_sign(from, end, {"/", "⁄"});
+}
+
+inline const char* past_sign(const char* from, const char* end) {
+    const bool may = from != end && (*from == '-' || *from == '+' || *from == '\xE2');
+    return may ? from + one_sign(from, end, {"-", "+", "−"}) : from;
+}
+
+/// `/2`; null where none stands here.
+inline const char* denominator(const char* from, const char* end) {
+    const auto length = slash(from, end);
+    return length == 0 ? nullptr : digits(from + length, end);
+}
+
+/// What may follow the digits a number begins with: `.5`, `½`, `/2`, ` 1/2`.
+inline const char* fraction(const char* from, const char* end) {
+    if (from == end) return from;
+    if (*from == '.') {
+        const char* next = digits(from + 1, end);
+        return next == nullptr ? from : next;
+    }
+    if (const auto length = vulgar(from, end)) return from + length;
+    const char* next = at_blank(from, end) ? digits(skip_gap(from, end), end) : from;
+    next = next == nullptr ? nullptr : denominator(next, end);
+    return next == nullptr ? from : next;
+}
+
+/// The bytes of what a number may not be followed by; 0 where none of it stands here.
+inline std::size_t goes_on(const char* from, const char* end) {
+    if (from == end) return 0;
+    if (is_digit(*from) || *from == '.' || *from == ':') return 1;
+    if (*from == ',') return end - from > 1 && is_digit(from[1]) ? 2 : 0;
+    const auto length = slash(from, end);
+    return length != 0 ? length : vulgar(from, end);
+}
+
+inline const char* number(const char* from, const char* end) {
+    const char* next = past_sign(from, end);
+    if (const char* whole = digits(next, end)) {
+        next = fraction(whole, end);
+    } else {
+        const auto length = vulgar(next, end);
+        if (length == 0) return nullptr;
+        next += length;
+    }
+    return goes_on(next, end) == 0 ? next : nullptr;
+}
+
+inline const char* loose_number(const char* from, const char* end) {
+    const char* next = past_sign(from, end);
+    if (next == end) return nullptr;
+    if (*next == '.' || *next == ',') {
+        if (end - next < 2 || !is_digit(next[1])) return nullptr;
+        next += 2;
+    } else {
+        const auto length = is_digit(*next) ? 1 : vulgar(next, end);
+        if (length == 0) return nullptr;
+        next += length;
+    }
+    while (const auto length = goes_on(next, end)) next += length;
+    return next;
+}
+
+inline const char* number_ahead(const char* from, const char* end) {
+    const char* next = past_sign(from, end);
+    return next != end && (is_digit(*next) || vulgar(next, end) != 0) ? from : nullptr;
+}
+
+inline const char* currency(const char* from, const char* end) {
+    if (end - from < 3 || !std::all_of(from, from + 3, [](char c) { return c >= 'A' && c <= 'Z'; })) return nullptr;
+    return edge(from + 3, end) == nullptr ? nullptr : from + 3;
+}
+
+// ---- lists and ends --------------------------------------------------------------------------
+
 /// A comma that parts the items of a list: one with a blank or the end of the line after it.
 inline bool at_list_comma(const char* from, const char* end) {
     return from != end && *from == ',' && (at_line_end(from + 1, end) || at_blank(from + 1, end));
@@ -54,10 +157,6 @@ inline const char* list_comma(const char* from, const char* end) {
     if (!at_list_comma(from, end)) return nullptr;
     const char* next = from + 1;
     return next == end ? next : at_hard_blank(next, end) ? next + 2 : next + 1;
-}
-
-inline const char* edge(const char* from, const char* end) {
-    return at_line_end(from, end) || *from == ',' || *from == ')' || at_blank(from, end) ? from : nullptr;
 }
 
 inline bool at_end_of_statement(const char* from, const char* end) {

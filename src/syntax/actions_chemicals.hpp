@@ -11,20 +11,22 @@ namespace scruple::syntax {
 
 template <>
 struct action<rule::source_from> {
-    static void apply0(Draft& draft) { draft.all.source = draft.last.text; }
+    static void apply0(Draft& draft) { draft.gather().source = draft.last.text; }
 };
 template <>
 struct action<rule::fact_at> {
-    static void apply0(Draft& draft) { draft.all.at = draft.add<&Tree::ranges>(draft.last.range); }
+    static void apply0(Draft& draft) { draft.gather().at = draft.add<&Tree::ranges>(draft.last.range); }
 };
 
 template <>
 struct action<rule::other_name> {
-    static void apply0(Draft& draft) { draft.append<&Tree::substances>(draft.all.substances, draft.last.substance); }
+    static void apply0(Draft& draft) {
+        draft.append<&Tree::substances>(draft.gather().substances, draft.last.substance);
+    }
 };
 template <>
 struct action<rule::also> {
-    static void apply0(Draft& draft) { draft.commit(Also{draft.all.substances}); }
+    static void apply0(Draft& draft) { draft.commit(Also{draft.gathered().substances}); }
 };
 
 // ---- forms -----------------------------------------------------------------------------------
@@ -37,12 +39,12 @@ template <>
 struct action<rule::form_also> : lists_text {};
 template <>
 struct action<rule::form_sold_at> {
-    static void apply0(Draft& draft) { draft.all.strength = draft.add<&Tree::quantities>(draft.last.strength); }
+    static void apply0(Draft& draft) { draft.gather().strength = draft.add<&Tree::quantities>(draft.last.strength); }
 };
 template <>
 struct action<rule::form> {
     static void apply0(Draft& draft) {
-        draft.commit(Form{draft.last.form_name, draft.last.formula, draft.all.names, draft.all.strength});
+        draft.commit(Form{draft.last.form_name, draft.last.formula, draft.gathered().names, draft.gathered().strength});
     }
 };
 
@@ -50,7 +52,7 @@ struct action<rule::form> {
 
 template <WordList::Of Of>
 struct commits_list {
-    static void apply0(Draft& draft) { draft.commit(WordList{Of, draft.all.names, draft.all.source}); }
+    static void apply0(Draft& draft) { draft.commit(WordList{Of, draft.gathered().names, draft.gathered().source}); }
 };
 template <>
 struct action<rule::grade> : commits_list<WordList::Of::grade> {};
@@ -62,7 +64,7 @@ template <>
 struct action<rule::hazard_code> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
-        draft.append<&Tree::names>(draft.all.names, Name{draft.span(in), false});
+        draft.append<&Tree::names>(draft.gather().names, Name{draft.span(in), false});
     }
 };
 
@@ -73,37 +75,37 @@ template <>
 struct action<rule::coefficient> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
-        draft.all.coefficient = 0;
-        (void)std::from_chars(in.begin(), in.end(), draft.all.coefficient);
+        draft.gather().coefficient = 0;
+        (void)std::from_chars(in.begin(), in.end(), draft.gather().coefficient);
     }
 };
 
 template <>
 struct action<rule::ion> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::ions>(draft.all.ions, Ion{draft.all.coefficient, draft.last.formula});
-        draft.all.coefficient = 1;
+        draft.append<&Tree::ions>(draft.gather().ions, Ion{draft.gathered().coefficient, draft.last.formula});
+        draft.gather().coefficient = 1;
     }
 };
 template <>
 struct action<rule::ions> {
-    static void apply0(Draft& draft) { draft.commit(Ions{draft.all.ions}); }
+    static void apply0(Draft& draft) { draft.commit(Ions{draft.gathered().ions}); }
 };
 
 template <>
 struct action<rule::term> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::terms>(draft.all.terms, Term{draft.all.coefficient, draft.last.substance});
-        draft.all.coefficient = 1;
+        draft.append<&Tree::terms>(draft.gather().terms, Term{draft.gathered().coefficient, draft.last.substance});
+        draft.gather().coefficient = 1;
     }
 };
 template <>
 struct action<rule::reacts_to> {
-    static void apply0(Draft& draft) { draft.all.left_terms = std::exchange(draft.all.terms, {}); }
+    static void apply0(Draft& draft) { draft.gather().left_terms = std::exchange(draft.gather().terms, {}); }
 };
 template <>
 struct action<rule::reaction> {
-    static void apply0(Draft& draft) { draft.commit(Reaction{draft.all.left_terms, draft.all.terms}); }
+    static void apply0(Draft& draft) { draft.commit(Reaction{draft.gathered().left_terms, draft.gathered().terms}); }
 };
 
 template <>
@@ -124,7 +126,8 @@ struct action<rule::dissolves> {
     static void apply0(Draft& draft) {
         const auto quantity = draft.add<&Tree::quantities>(draft.last.first);
         const auto in = draft.add<&Tree::quantities>(draft.last.second);
-        draft.commit(Dissolves{quantity, draft.last.form, in, draft.last.liquid, draft.all.at, draft.all.source});
+        draft.commit(
+            Dissolves{quantity, draft.last.form, in, draft.last.liquid, draft.gathered().at, draft.gathered().source});
     }
 };
 
@@ -135,7 +138,8 @@ template <Property::Of Of>
 struct commits_property {
     static void apply0(Draft& draft) {
         const auto value = draft.add<&Tree::ranges>(draft.last.value);
-        draft.commit(Property{Of, value, draft.all.per, draft.last.form, draft.all.at, draft.all.source});
+        draft.commit(
+            Property{Of, value, draft.gathered().per, draft.last.form, draft.gathered().at, draft.gathered().source});
     }
 };
 template <>
@@ -153,7 +157,7 @@ struct action<rule::cas> {
 template <>
 struct action<rule::area> {
     static void apply0(Draft& draft) {
-        draft.commit(Area{draft.add<&Tree::quantities>(draft.last.quantity), draft.all.source});
+        draft.commit(Area{draft.add<&Tree::quantities>(draft.last.quantity), draft.gathered().source});
     }
 };
 

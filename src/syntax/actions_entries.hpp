@@ -17,17 +17,17 @@ struct action<rule::stock> {
 };
 template <>
 struct action<rule::received_from> {
-    static void apply0(Draft& draft) { draft.all.partner = draft.last.name; }
+    static void apply0(Draft& draft) { draft.gather().partner = draft.last.name; }
 };
 template <>
 struct action<rule::used_for> {
-    static void apply0(Draft& draft) { draft.all.partner = draft.last.text; }
+    static void apply0(Draft& draft) { draft.gather().partner = draft.last.text; }
 };
 template <>
 struct action<rule::price> {
     static void apply0(Draft& draft) {
-        draft.all.price = draft.last.money;
-        draft.all.has_price = true;
+        draft.gather().price = draft.last.money;
+        draft.gather().has_price = true;
     }
 };
 
@@ -37,9 +37,9 @@ inline LogEntry entry_of_stock(Draft& draft, LogEntry::What what) {
             .of = draft.last.of,
             .quantity = draft.add<&Tree::quantities>(draft.last.first),
             .items = {},
-            .in_or_from = draft.all.partner,
-            .has_price = draft.all.has_price,
-            .price = draft.all.price};
+            .in_or_from = draft.gathered().partner,
+            .has_price = draft.gathered().has_price,
+            .price = draft.gathered().price};
 }
 
 template <LogEntry::What What>
@@ -79,7 +79,7 @@ struct action<rule::processed> {
         draft.last.entry = {.what = LogEntry::What::processed,
                             .date = draft.last.date,
                             .of = {},
-                            .items = draft.all.items,
+                            .items = draft.gathered().items,
                             .in_or_from = draft.last.name,
                             .price = {}};
     }
@@ -96,7 +96,7 @@ struct action<rule::weekday> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
         constexpr std::string_view starts = "MoTuWeThFrSaSu";
-        draft.all.weekday = static_cast<std::int8_t>(starts.find(text_of(in).substr(0, 2)) / 2);
+        draft.gather().weekday = static_cast<std::int8_t>(starts.find(text_of(in).substr(0, 2)) / 2);
     }
 };
 template <>
@@ -107,9 +107,9 @@ struct action<rule::first_date> : keeps_piece<&Pieces::first_date, &Pieces::date
 template <>
 struct action<rule::plan_entry> : takes_back<rule::plan_entry> {
     static void apply0(Draft& draft) {
-        const bool each = draft.all.weekday >= 0;
-        draft.commit(PlanEntry{each ? draft.last.first_date : draft.last.date, draft.last.date, draft.all.weekday,
-                               draft.all.items, draft.last.name});
+        const bool each = draft.gathered().weekday >= 0;
+        draft.commit(PlanEntry{each ? draft.last.first_date : draft.last.date, draft.last.date,
+                               draft.gathered().weekday, draft.gathered().items, draft.last.name});
     }
 };
 

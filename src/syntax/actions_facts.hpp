@@ -25,18 +25,18 @@ struct action<rule::note> : commits_words<Words::Of::note> {};
 
 template <>
 struct action<rule::kept_how> {
-    static void apply0(Draft& draft) { draft.all.when = draft.last.text.span; }
+    static void apply0(Draft& draft) { draft.gather().when = draft.last.text.span; }
 };
 template <>
 struct action<rule::keeping> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::keepings>(draft.all.keepings, Keeping{draft.last.range, draft.all.when});
-        draft.all.when = {};
+        draft.append<&Tree::keepings>(draft.gather().keepings, Keeping{draft.last.range, draft.gathered().when});
+        draft.gather().when = {};
     }
 };
 template <>
 struct action<rule::keeps> {
-    static void apply0(Draft& draft) { draft.commit(Keeps{draft.all.keepings}); }
+    static void apply0(Draft& draft) { draft.commit(Keeps{draft.gathered().keepings}); }
 };
 
 template <>
@@ -52,17 +52,17 @@ template <>
 struct action<rule::volume> : keeps_piece<&Pieces::first, &Pieces::quantity> {};
 template <>
 struct action<rule::volume_of> {
-    static void apply0(Draft& draft) { draft.all.volume_of = draft.last.name; }
+    static void apply0(Draft& draft) { draft.gather().volume_of = draft.last.name; }
 };
 template <>
 struct action<rule::at_least> {
-    static void apply0(Draft& draft) { draft.all.at_least = true; }
+    static void apply0(Draft& draft) { draft.gather().at_least = true; }
 };
 
 inline void add_capacity(Draft& draft, const CapacityItem& item) {
-    draft.append<&Tree::capacity_items>(draft.all.capacity_items, item);
-    draft.all.at_least = false;
-    draft.all.volume_of = {};
+    draft.append<&Tree::capacity_items>(draft.gather().capacity_items, item);
+    draft.gather().at_least = false;
+    draft.gather().volume_of = {};
 }
 
 inline CapacityItem capacity_item(CapacityItem::What what) {
@@ -84,7 +84,7 @@ struct action<rule::items_per> {
     static void apply0(Draft& draft) {
         auto item = capacity_item(CapacityItem::What::items_per);
         item.item = draft.last.item;
-        item.per = draft.all.per;
+        item.per = draft.gathered().per;
         add_capacity(draft, item);
     }
 };
@@ -92,10 +92,10 @@ template <>
 struct action<rule::volume_per> {
     static void apply0(Draft& draft) {
         auto item = capacity_item(CapacityItem::What::volume_per);
-        item.at_least = draft.all.at_least;
+        item.at_least = draft.gathered().at_least;
         item.quantity = draft.add<&Tree::quantities>(draft.last.first);
-        item.of = draft.all.volume_of;
-        item.per = draft.all.per;
+        item.of = draft.gathered().volume_of;
+        item.per = draft.gathered().per;
         add_capacity(draft, item);
     }
 };
@@ -109,13 +109,13 @@ struct action<rule::capacity_from> {
 };
 template <>
 struct action<rule::capacity> {
-    static void apply0(Draft& draft) { draft.commit(Capacity{draft.all.capacity_items}); }
+    static void apply0(Draft& draft) { draft.commit(Capacity{draft.gathered().capacity_items}); }
 };
 
 // ---- variants, dilutions, replenishment ------------------------------------------------------
 
 struct lists_text {
-    static void apply0(Draft& draft) { draft.append<&Tree::names>(draft.all.names, draft.last.text); }
+    static void apply0(Draft& draft) { draft.append<&Tree::names>(draft.gather().names, draft.last.text); }
 };
 template <>
 struct action<rule::variant> : lists_text {};
@@ -124,29 +124,29 @@ struct action<rule::listed> : lists_text {};
 
 template <>
 struct action<rule::variants> {
-    static void apply0(Draft& draft) { draft.commit(Variants{draft.all.names}); }
+    static void apply0(Draft& draft) { draft.commit(Variants{draft.gathered().names}); }
 };
 
 template <>
 struct action<rule::diluted> {
-    static void apply0(Draft& draft) { draft.append<&Tree::names>(draft.all.names, draft.last.name); }
+    static void apply0(Draft& draft) { draft.append<&Tree::names>(draft.gather().names, draft.last.name); }
 };
 template <>
 struct action<rule::colon_ratio> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
-        draft.all.colon_ratio = draft.span(in);
+        draft.gather().colon_ratio = draft.span(in);
     }
 };
 template <>
 struct action<rule::part_count> {
-    static void apply0(Draft& draft) { draft.append<&Tree::numbers>(draft.all.numbers, draft.last.number); }
+    static void apply0(Draft& draft) { draft.append<&Tree::numbers>(draft.gather().numbers, draft.last.number); }
 };
 
 template <bool Dilute>
 struct commits_mix {
     static void apply0(Draft& draft) {
-        draft.commit(Mix{Dilute, draft.all.names, draft.all.numbers, draft.all.colon_ratio});
+        draft.commit(Mix{Dilute, draft.gathered().names, draft.gathered().numbers, draft.gathered().colon_ratio});
     }
 };
 template <>
@@ -156,18 +156,18 @@ struct action<rule::mix> : commits_mix<false> {};
 
 template <>
 struct action<rule::replenish_per> {
-    static void apply0(Draft& draft) { draft.all.first_per = draft.all.per; }
+    static void apply0(Draft& draft) { draft.gather().first_per = draft.gathered().per; }
 };
 template <>
 struct action<rule::at_most_volume> {
-    static void apply0(Draft& draft) { draft.all.at_most = draft.add<&Tree::quantities>(draft.last.quantity); }
+    static void apply0(Draft& draft) { draft.gather().at_most = draft.add<&Tree::quantities>(draft.last.quantity); }
 };
 template <>
 struct action<rule::replenish> {
     static void apply0(Draft& draft) {
-        const bool bounded = draft.all.at_most != nowhere;
-        draft.commit(Replenish{draft.add<&Tree::quantities>(draft.last.first), draft.all.first_per, draft.all.at_most,
-                               bounded ? draft.all.per : Per{}});
+        const bool bounded = draft.gathered().at_most != nowhere;
+        draft.commit(Replenish{draft.add<&Tree::quantities>(draft.last.first), draft.gathered().first_per,
+                               draft.gathered().at_most, bounded ? draft.gathered().per : Per{}});
     }
 };
 
@@ -177,16 +177,18 @@ template <>
 struct action<rule::ph_low> {
     static void apply0(Draft& draft) {
         draft.last.ph_low = draft.last.number;
-        draft.all.ph_high = draft.last.number;
+        draft.gather().ph_high = draft.last.number;
     }
 };
 template <>
 struct action<rule::ph_high> {
-    static void apply0(Draft& draft) { draft.all.ph_high = draft.last.number; }
+    static void apply0(Draft& draft) { draft.gather().ph_high = draft.last.number; }
 };
 template <>
 struct action<rule::expect_ph> {
-    static void apply0(Draft& draft) { draft.commit(Expect{true, draft.last.ph_low, draft.all.ph_high, {}, nowhere}); }
+    static void apply0(Draft& draft) {
+        draft.commit(Expect{true, draft.last.ph_low, draft.gathered().ph_high, {}, nowhere});
+    }
 };
 template <>
 struct action<rule::expect_content> {
@@ -236,11 +238,13 @@ struct action<rule::dropper> {
 
 template <>
 struct action<rule::bottle> {
-    static void apply0(Draft& draft) { draft.append<&Tree::quantities>(draft.all.quantities, draft.last.quantity); }
+    static void apply0(Draft& draft) {
+        draft.append<&Tree::quantities>(draft.gather().quantities, draft.last.quantity);
+    }
 };
 template <>
 struct action<rule::bottles> {
-    static void apply0(Draft& draft) { draft.commit(Bottles{draft.all.quantities}); }
+    static void apply0(Draft& draft) { draft.commit(Bottles{draft.gathered().quantities}); }
 };
 
 template <>
@@ -248,14 +252,14 @@ struct action<rule::postage_charge> : keeps_piece<&Pieces::charge, &Pieces::mone
 template <>
 struct action<rule::free_over> {
     static void apply0(Draft& draft) {
-        draft.all.free_over = draft.last.money;
-        draft.all.has_free_over = true;
+        draft.gather().free_over = draft.last.money;
+        draft.gather().has_free_over = true;
     }
 };
 template <>
 struct action<rule::postage> {
     static void apply0(Draft& draft) {
-        draft.commit(Postage{draft.last.charge, draft.all.has_free_over, draft.all.free_over});
+        draft.commit(Postage{draft.last.charge, draft.gathered().has_free_over, draft.gathered().free_over});
     }
 };
 

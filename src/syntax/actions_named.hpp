@@ -23,7 +23,7 @@ struct action<rule::bare_low> {
 
 inline void list_amount(Draft& draft, Ingredient::How how) {
     draft.last.how = how;
-    draft.append<&Tree::ranges>(draft.all.ranges, draft.last.range);
+    draft.append<&Tree::ranges>(draft.gather().ranges, draft.last.range);
 }
 
 template <Ingredient::How How>
@@ -69,7 +69,7 @@ struct action<rule::loose_unknown> : lists_unknown {};
 struct lists_share {
     static void apply0(Draft& draft) {
         list_amount(draft, Ingredient::How::shares);
-        draft.append<&Tree::names>(draft.all.names, draft.last.text);
+        draft.append<&Tree::names>(draft.gather().names, draft.last.text);
     }
 };
 template <>
@@ -83,7 +83,7 @@ struct action<rule::loose_shares> : takes_back<rule::loose_shares> {};
 template <>
 struct action<rule::counted> {
     static void apply0(Draft& draft) {
-        if (draft.all.ranges.count == 0) list_amount(draft, Ingredient::How::exactly);
+        if (draft.gathered().ranges.count == 0) list_amount(draft, Ingredient::How::exactly);
     }
 };
 
@@ -117,15 +117,15 @@ struct action<rule::reagent_quantity> : keeps_piece<&Pieces::second, &Pieces::qu
 template <>
 struct action<rule::per_reagent> {
     static void apply0(Draft& draft) {
-        draft.all.per_quantity = draft.add<&Tree::quantities>(draft.last.second);
-        draft.all.per_substance = draft.last.substance;
+        draft.gather().per_quantity = draft.add<&Tree::quantities>(draft.last.second);
+        draft.gather().per_substance = draft.last.substance;
     }
 };
 
 template <class Rule>
 struct commits_ingredient : takes_back<Rule> {
     static void apply0(Draft& draft) {
-        const auto& all = draft.all;
+        const auto& all = draft.gathered();
         draft.commit(Ingredient{draft.last.how, draft.last.of, all.ranges, all.names, all.details, all.per_quantity,
                                 all.per_substance});
     }
@@ -137,13 +137,13 @@ struct action<rule::loose_ingredient> : commits_ingredient<rule::loose_ingredien
 
 template <>
 struct action<rule::process_at> {
-    static void apply0(Draft& draft) { draft.all.at = draft.add<&Tree::ranges>(draft.last.range); }
+    static void apply0(Draft& draft) { draft.gather().at = draft.add<&Tree::ranges>(draft.last.range); }
 };
 template <>
 struct action<rule::process_entry> : takes_back<rule::process_entry> {
     static void apply0(Draft& draft) {
         const auto time = draft.add<&Tree::ranges>(draft.last.value);
-        draft.commit(ProcessEntry{draft.last.of, time, draft.all.at, draft.all.names});
+        draft.commit(ProcessEntry{draft.last.of, time, draft.gathered().at, draft.gathered().names});
     }
 };
 template <>

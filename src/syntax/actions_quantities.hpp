@@ -18,7 +18,7 @@ template <>
 struct action<rule::number> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
-        draft.last.number = read_number(text_of(in), draft.span(in));
+        draft.last.number = quick_number(text_of(in), draft.span(in));
         draft.last.unit = {};
     }
 };
@@ -196,16 +196,18 @@ struct action<rule::item_films> {
 
 template <>
 struct action<rule::listed_item> {
-    static void apply0(Draft& draft) { draft.append<&Tree::items>(draft.all.items, draft.last.item); }
+    static void apply0(Draft& draft) { draft.append<&Tree::items>(draft.gather().items, draft.last.item); }
 };
 
 template <>
 struct action<rule::per_film> {
-    static void apply0(Draft& draft) { draft.all.per = {draft.add<&Tree::formats>(draft.last.format), nowhere}; }
+    static void apply0(Draft& draft) { draft.gather().per = {draft.add<&Tree::formats>(draft.last.format), nowhere}; }
 };
 template <>
 struct action<rule::per_quantity> {
-    static void apply0(Draft& draft) { draft.all.per = {nowhere, draft.add<&Tree::quantities>(draft.last.quantity)}; }
+    static void apply0(Draft& draft) {
+        draft.gather().per = {nowhere, draft.add<&Tree::quantities>(draft.last.quantity)};
+    }
 };
 
 // ---- dates -----------------------------------------------------------------------------------

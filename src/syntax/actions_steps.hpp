@@ -69,7 +69,7 @@ struct lists_detail {
         if (detail.what == quantity_now || detail.what == not_above || detail.what == stirring_every) {
             detail.quantity = draft.add<&Tree::quantities>(draft.last.quantity);
         }
-        draft.append<&Tree::details>(draft.all.details, detail);
+        draft.append<&Tree::details>(draft.gather().details, detail);
     }
 };
 template <>
@@ -115,16 +115,16 @@ struct action<rule::toward> {
     static void apply(const Input& in, Draft& draft) {
         using enum Step::Toward;
         const char first = *in.begin();
-        draft.all.toward = first == 't' ? to : first == 'b' ? below : above;
+        draft.gather().toward = first == 't' ? to : first == 'b' ? below : above;
     }
 };
 template <>
 struct action<rule::step_range> {
-    static void apply0(Draft& draft) { draft.all.range = draft.add<&Tree::ranges>(draft.last.range); }
+    static void apply0(Draft& draft) { draft.gather().range = draft.add<&Tree::ranges>(draft.last.range); }
 };
 
 inline Step step_of(const Draft& draft, Step::Verb verb) {
-    return {verb, draft.all.toward, draft.all.range, {}, draft.all.details};
+    return {verb, draft.gathered().toward, draft.gathered().range, {}, draft.gathered().details};
 }
 
 struct commits_verb {
@@ -172,7 +172,7 @@ struct action<rule::share_volume> {
 };
 template <>
 struct action<rule::share> {
-    static void apply0(Draft& draft) { draft.all.share = draft.last.share; }
+    static void apply0(Draft& draft) { draft.gather().share = draft.last.share; }
 };
 template <>
 struct action<rule::vessel_label> : keeps_piece<&Pieces::vessel, &Pieces::text> {};
@@ -180,10 +180,11 @@ struct action<rule::vessel_label> : keeps_piece<&Pieces::vessel, &Pieces::text> 
 template <>
 struct action<rule::pour_in> {
     static void apply0(Draft& draft) {
-        const auto share = draft.all.share;
+        const auto share = draft.gathered().share;
         const bool measured = share == VesselStep::Share::quantity;
         const auto quantity = measured ? draft.add<&Tree::quantities>(draft.last.first) : nowhere;
-        draft.commit(VesselStep{VesselStep::What::pour_in, share, quantity, draft.last.vessel, draft.all.details});
+        draft.commit(
+            VesselStep{VesselStep::What::pour_in, share, quantity, draft.last.vessel, draft.gathered().details});
     }
 };
 

@@ -55,7 +55,12 @@ class Draft {
     Draft(Tree& tree, const char* base) : tree_(tree), base_(base) {}
 
     Pieces last;
-    Gathered all;
+
+    [[nodiscard]] const Gathered& gathered() const { return gathered_; }
+    [[nodiscard]] Gathered& gather() {
+        touched_ = true;
+        return gathered_;
+    }
 
     template <class Input>
     [[nodiscard]] Span span(const Input& in) const {
@@ -66,12 +71,13 @@ class Draft {
     template <auto Array>
     Index add(const auto& value) {
         auto& array = tree_.*Array;
+        if (array.size() == array.capacity()) array.reserve(2 * array.size() + 6);
         array.push_back(value);
         added_.push_back([](Tree& tree) { (tree.*Array).pop_back(); });
         return static_cast<Index>(array.size() - 1);
     }
 
-    /// The same for the next element of a run.
+    /// The same for the next element of one of the runs that are gathered.
     template <auto Array>
     void append(Slice& run, const auto& value) {
         const auto index = add<Array>(value);
@@ -83,15 +89,18 @@ class Draft {
     /// Takes back what was added since the mark, and forgets what was gathered.
     void undo(std::size_t mark) {
         for (; added_.size() > mark; added_.pop_back()) added_.back()(tree_);
-        all = {};
+        forget();
     }
 
-    void commit(Node node) {
-        tree_.statements.push_back({{}, {}, blank_before_, node});
+    template <class Kind>
+    void commit(const Kind& node) {
+        auto& statement = tree_.statements.emplace_back();
+        statement.blank_before = blank_before_;
+        statement.node = node;
         added_.clear();
-        all = {};
         last.form = nowhere;
         blank_before_ = false;
+        forget();
     }
 
     void place_statement(Span span) {
@@ -113,11 +122,18 @@ class Draft {
     }
 
   private:
+    void forget() {
+        if (!touched_) return;
+        gathered_ = {};
+        touched_ = false;
+    }
     [[nodiscard]] std::uint32_t offset(const char* place) const { return static_cast<std::uint32_t>(place - base_); }
 
     Tree& tree_;
     const char* base_;
     std::vector<void (*)(Tree&)> added_;
+    Gathered gathered_;
+    bool touched_ = false;
     bool blank_before_ = false;
     bool line_holds_ = false;
 };
