@@ -35,7 +35,13 @@ bool is_volume_line(const CapacityRule& rule, bool at_least) {
     return rule.what == CapacityRule::What::volume_per && rule.at_least == at_least && !rule.per.ml;
 }
 
-/// Of the lines about one solution, the one for the very format, else the first.
+/// How near a volume line comes to the use: the very format, a film for a film, another thing.
+int nearness(const PerUse& per, const Use& use) {
+    if (same_format(per, use)) return 2;
+    return (per.format == check::none) == use.sheets ? 1 : 0;
+}
+
+/// Of the lines about one solution, the nearest; of two as near, the first.
 std::vector<const CapacityRule*> one_line_a_solution(const Model& model, Id bath, const Use& use, bool at_least) {
     std::vector<const CapacityRule*> chosen;
     for (const auto& rule : check::capacity_of(model, bath)) {
@@ -43,7 +49,7 @@ std::vector<const CapacityRule*> one_line_a_solution(const Model& model, Id bath
         const auto rival = std::ranges::find_if(chosen, [&](const auto* other) { return other->of == rule.of; });
         if (rival == chosen.end())
             chosen.push_back(&rule);
-        else if (same_format(rule.per, use) && !same_format((*rival)->per, use))
+        else if (nearness(rule.per, use) > nearness((*rival)->per, use))
             *rival = &rule;
     }
     return chosen;
@@ -83,6 +89,12 @@ bool counts_the_same(const CapacityRule& rule, const Use& use) {
     if (said.format == asked.format) return true;
     return said.kind == Item::Kind::sheet && rule.item_area_cm2 && use.area_cm2 &&
            *rule.item_area_cm2 / rule.count == *use.area_cm2 / use.count;
+}
+
+/// How near a count comes to the use: the very thing, a film for a film, another thing.
+int nearness(const CapacityRule& rule, const Use& use) {
+    if (counts_the_same(rule, use)) return 2;
+    return item_of(rule.item).kind == item_of(use.text).kind ? 1 : 0;
 }
 
 std::optional<Measured> by_count(const Model& model, const CapacityRule& rule, const Use& use) {
@@ -129,14 +141,16 @@ std::optional<Measured> by_volume_lines(const Model& model, Id bath, const Use& 
 }
 
 std::optional<Measured> by_count_lines(const Model& model, Id bath, const Use& use) {
-    std::optional<Measured> first;
+    std::optional<Measured> nearest;
+    int best = -1;
     for (const auto& rule : check::capacity_of(model, bath)) {
-        if (rule.what != CapacityRule::What::items_per) continue;
+        if (rule.what != CapacityRule::What::items_per || nearness(rule, use) <= best) continue;
         const auto measured = by_count(model, rule, use);
-        if (measured && counts_the_same(rule, use)) return measured;
-        if (!first) first = measured;
+        if (!measured) continue;
+        nearest = measured;
+        best = nearness(rule, use);
     }
-    return first;
+    return nearest;
 }
 
 }  // namespace scruple::plan

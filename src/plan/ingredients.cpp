@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <ranges>
 #include <set>
 
 #include "conversion.hpp"
@@ -134,9 +135,10 @@ class Lines {
     Ingredients result_;
 };
 
+/// Backwards, since what is finished last comes first.
 void visit(const Model& model, Id section, std::set<Id>& seen, std::vector<Id>& finished) {
     if (!seen.insert(section).second) return;
-    for (const auto& line : model.sections[section].lines)
+    for (const auto& line : std::views::reverse(model.sections[section].lines))
         if (const auto* addition = std::get_if<Addition>(&line); addition && addition->solution != check::none)
             visit(model, addition->solution, seen, finished);
     finished.push_back(section);
@@ -171,7 +173,7 @@ std::map<Id, Exact> shares_of(const Model& model, Id section) {
 std::vector<Id> in_order_of_making(const Model& model, const std::vector<Id>& sections) {
     std::set<Id> seen;
     std::vector<Id> finished;
-    for (const Id section : sections) visit(model, section, seen, finished);
+    for (const Id section : std::views::reverse(sections)) visit(model, section, seen, finished);
     std::ranges::reverse(finished);
     return finished;
 }

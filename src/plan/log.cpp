@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "log.hpp"
 
-#include <fmt/format.h>
-
-#include <algorithm>
-
 #include "ingredients.hpp"
-#include "scruple/plan/calendar.hpp"
+#include "log_shortages.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "uses.hpp"
 
@@ -19,34 +15,10 @@ using check::Model;
 
 namespace {
 
-std::string_view verb_of(LogEntry::What what) {
-    switch (what) {
-        case LogEntry::What::received:
-            return "received";
-        case LogEntry::What::mixed:
-            return "mixed";
-        case LogEntry::What::processed:
-            return "processed";
-        case LogEntry::What::used:
-            return "used";
-        case LogEntry::What::replenished:
-            return "replenished";
-        case LogEntry::What::on_shelf:
-            return "on shelf";
-        case LogEntry::What::discarded:
-            return "discarded";
-    }
-    return "";
-}
-
-std::string measure_words(const Ware& ware, const Exact& measure) {
-    return (ware.by_volume ? plain_ml(measure) : plain_grams(measure)).with_unit();
-}
-
 /// Applies the lines one after the other.
 class Reader {
   public:
-    Reader(const Model& model, std::vector<std::string>& warnings) : model_(model), warnings_(warnings) {}
+    explicit Reader(const Model& model) : model_(model) {}
 
     void apply(const LogEntry& entry) {
         entry_ = &entry;
@@ -59,6 +31,7 @@ class Reader {
     }
 
     Stock stock;
+    Shortages shortages;
 
   private:
     void apply_solution(const LogEntry& entry) {
@@ -80,10 +53,13 @@ class Reader {
                 pour(poured_by_replenishing(entry.solution), ml);
                 break;
             case LogEntry::What::on_shelf:
-                stock.solutions[entry.solution] = ml;
+                set(stock.solutions, entry.solution, ml);
                 break;
             case LogEntry::What::discarded:
-                pour(entry.solution, entry.ml.value_or(held(stock, entry.solution)));
+                if (entry.ml)
+                    pour(entry.solution, ml);
+                else
+                    set(stock.solutions, entry.solution, Exact());
                 break;
         }
     }
@@ -98,11 +74,11 @@ class Reader {
                 stock.wares[amount.ware] += amount.measure;
                 break;
             case LogEntry::What::on_shelf:
-                stock.wares[amount.ware] = amount.measure;
+                set(stock.wares, amount.ware, amount.measure);
                 break;
             case LogEntry::What::used:
             case LogEntry::What::discarded:
-                note_short(amount, amount.measure - take_own(stock, amount));
+                shortages.note(entry, amount.ware, amount.measure - take_own(stock, amount));
                 break;
             case LogEntry::What::processed:
             case LogEntry::What::replenished:
@@ -112,10 +88,10 @@ class Reader {
 
     /// All of that form and strength, in whichever unit it is counted.
     void discard_all(const LogEntry& entry) {
-        for (auto& [ware, measure] : stock.wares)
+        for (const auto& [ware, measure] : stock.wares)
             if (ware.chemical == entry.chemical && ware.strength == entry.strength &&
                 (entry.form == check::none || ware.form == entry.form))
-                measure = 0;
+                set(stock.wares, ware, Exact());
     }
 
     void mix(Id solution, const Exact& ml) {
@@ -149,45 +125,28 @@ class Reader {
     }
 
     void pour(Id solution, const Exact& ml) {
-        const Exact wanting = ml - take_solution(stock, solution, ml);
-        if (wanting > 0) note_short(check::shown_name(model_, solution), plain_ml(wanting).with_unit());
+        shortages.note(*entry_, solution, ml - take_solution(stock, solution, ml));
     }
 
-    void consume(const Amount& amount) { note_short(amount, take(model_, stock, amount)); }
+    void consume(const Amount& amount) { shortages.note(*entry_, amount.ware, take(model_, stock, amount)); }
 
-    void note_short(const Amount& amount, const Exact& wanting) {
-        if (wanting > 0) note_short(ware_words(model_, amount.ware), measure_words(amount.ware, wanting));
-    }
-
-    void note_short(const std::string& name, const std::string& wanting) {
-        warnings_.push_back(
-            fmt::format("the log's line `{}` takes {} more {} than there was", line_words(), wanting, name));
-    }
-
-    [[nodiscard]] std::string line_words() const {
-        const LogEntry& entry = *entry_;
-        std::string words = day_text(entry.day) + " " + std::string(verb_of(entry.what));
-        for (const auto& use : entry.uses) words += (&use == &entry.uses.front() ? " " : ", ") + std::string(use.text);
-        if (entry.what == LogEntry::What::processed) words += " in";
-        words +=
-            " " + (entry.solution != check::none ? check::shown_name(model_, entry.solution)
-                                                 : check::shown_name(model_.chemicals[entry.chemical], entry.form));
-        if (entry.grams) words += " " + plain_grams(*entry.grams).with_unit();
-        if (entry.ml) words += " " + plain_ml(*entry.ml).with_unit();
-        return words;
+    template <class Key>
+    void set(std::map<Key, Exact>& shelf, const Key& key, const Exact& measure) {
+        shelf[key] = measure;
+        shortages.settle(key);
     }
 
     const Model& model_;
-    std::vector<std::string>& warnings_;
     const LogEntry* entry_ = nullptr;
 };
 
 }  // namespace
 
 Stock stock_on(const Model& model, check::Day day, std::vector<std::string>& warnings) {
-    Reader reader(model, warnings);
+    Reader reader(model);
     for (const auto& entry : model.log)
         if (entry.day <= day) reader.apply(entry);
+    for (const auto& sentence : reader.shortages.in_words(model)) warnings.push_back(sentence);
     return std::move(reader.stock);
 }
 

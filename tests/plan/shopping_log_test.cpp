@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: MIT
+// What the log leaves on hand. Recipes and amounts are invented; each sum is written out.
+#include <chrono>
+
+#include "shopping_workspace.hpp"
+
+namespace scruple::test {
+namespace {
+
+using check::Exact;
+
+const std::string heron = R"(
+recipe Heron
+    capacity   one-shot, 250 ml working per film 135
+
+part A
+    water                           700 ml
+    sodium sulfite (anhydrous)      90 g, 5 g now
+    metol                           5 g
+    sodium sulfite                  the rest
+    potassium bromide (10 % w/v)    8 ml
+    water to make                   1 l
+
+working
+    water                           600 ml
+    part A                          100 ml
+    water to make                   1 l
+)";
+
+check::Day day(int year, unsigned month, unsigned of_month) {
+    const std::chrono::year_month_day date{std::chrono::year(year), std::chrono::month(month),
+                                           std::chrono::day(of_month)};
+    return static_cast<check::Day>(std::chrono::sys_days(date).time_since_epoch().count());
+}
+
+/// The shelf on the last day of 2026.
+struct Shelf {
+    explicit Shelf(const std::string& log, check::Day on = day(2026, 12, 31))
+        : workspace(heron + "\nlog\n" + log), all(plan::on_hand(workspace.model(), on)) {}
+
+    /// g or ml of a chemical in a form (and strength); 0 where there is none.
+    [[nodiscard]] Exact of(const std::string& name, const std::string& form = "", const Exact& percent = 0) const {
+        for (const auto& item : all) {
+            if (item.chemical == check::none) continue;
+            const auto& chemical = workspace.model().chemicals[item.chemical];
+            const bool strength = item.strength ? item.strength->value == percent : percent.is_zero();
+            if (chemical.name == name && strength && (form.empty() || chemical.forms[item.form].name == form))
+                return item.amount;
+        }
+        return 0;
+    }
+    [[nodiscard]] Exact of_solution(const std::string& name) const {
+        for (const auto& item : all)
+            if (item.solution != check::none && check::shown_name(workspace.model(), item.solution) == name)
+                return item.amount;
+        return 0;
+    }
+
+    Workspace workspace;
+    std::vector<plan::OnHand> all;
+};
+
+TEST_CASE("received and used add up, in whichever unit the line is written") {
+    // One avoirdupois ounce is 28.349523125 g exactly (the international pound of 1959, 453.59237 g).
+    const Shelf shelf(
+        "    2026-11-02 received   sodium sulfite (anhydrous) 500 g\n"
+        "    2026-11-03 received   sodium sulfite (anhydrous) 4 oz av\n"
+        "    2026-11-04 used       sodium sulfite (anhydrous) 20 g for a test\n");
+    CHECK(shelf.of("sodium sulfite") == 480 + 4 * Exact(28349523125, 1000000000));
+}
+
+TEST_CASE("forms are counted apart") {
+    const Shelf shelf(
+        "    2026-11-02 received   sodium carbonate (anhydrous) 500 g\n"
+        "    2026-11-02 received   sodium carbonate (monohydrate) 250 g\n");
+    CHECK(shelf.of("sodium carbonate", "anhydrous") == 500);
+    CHECK(shelf.of("sodium carbonate", "monohydrate") == 250);
+}
+
+TEST_CASE("mixing takes the chemicals and gives the solution") {
+    const Shelf shelf(
+        "    2026-11-02 received   sodium sulfite (anhydrous) 500 g\n"
+        "    2026-11-02 received   metol 100 g\n"
+        "    2026-11-02 received   potassium bromide 50 g\n"
+        "    2026-11-05 mixed      Heron part A 500 ml\n");
+    CHECK(shelf.of("sodium sulfite") == 455);               // half of 90 g, divided weighing or not
+    CHECK(shelf.of("metol") == Exact(195, 2));              // 100 - 2.5
+    CHECK(shelf.of("potassium bromide") == Exact(248, 5));  // 4 ml of 10 % hold 0.4 g
+    CHECK(shelf.of_solution("Heron part A") == 500);
+}
+
+TEST_CASE("a percent solution on the shelf is used before the salt") {
+    const Shelf shelf(
+        "    2026-11-02 received   potassium bromide 50 g\n"
+        "    2026-11-02 on shelf   potassium bromide (10 % w/v) 5 ml\n"
+        "    2026-11-02 received   sodium sulfite (anhydrous) 500 g\n"
+        "    2026-11-02 received   metol 100 g\n"
+        "    2026-11-05 mixed      Heron part A 1 l\n");
+    CHECK(shelf.of("potassium bromide", "", 10) == 0);       // 5 of the 8 ml
+    CHECK(shelf.of("potassium bromide") == Exact(497, 10));  // and 3 ml from 0.3 g of salt
+}
+
+TEST_CASE("a liquid received by weight is counted in ml") {
+    const Shelf shelf(
+        "    2026-11-02 received   propylene glycol 520 g\n"
+        "    2026-11-03 received   propylene glycol 100 ml\n");
+    CHECK(shelf.of("propylene glycol") == 600);  // 520 g at 1.04 g/ml are 500 ml
+}
+
+TEST_CASE("films processed take the bath that was mixed, and then what it is made of") {
+    const std::string mixed =
+        "    2026-11-05 received   sodium sulfite (anhydrous) 500 g\n"
+        "    2026-11-05 received   metol 100 g\n"
+        "    2026-11-05 received   potassium bromide 50 g\n"
+        "    2026-11-05 mixed      Heron part A 1 l\n";
+    const Shelf fresh(mixed + "    2026-11-12 processed  4 films 135 in Heron working\n");
+    CHECK(fresh.of_solution("Heron part A") == 900);  // 4 × 250 ml, a tenth of them part A
+    CHECK(fresh.of_solution("Heron working") == 0);
+    const Shelf ready(mixed +
+                      "    2026-11-11 mixed      Heron working 600 ml\n"
+                      "    2026-11-12 processed  4 films 135 in Heron working\n");
+    CHECK(ready.of_solution("Heron part A") == 900);  // 60 for the mixing, 40 for the 400 ml that were wanting
+    CHECK(ready.of_solution("Heron working") == 0);
+}
+
+TEST_CASE("on shelf sets, discarded without an amount empties") {
+    const Shelf shelf(
+        "    2026-11-02 on shelf    Heron part A 800 ml\n"
+        "    2026-11-03 discarded   Heron part A 300 ml\n"
+        "    2026-11-04 on shelf    metol 60 g\n"
+        "    2026-11-05 on shelf    metol 18 g\n"
+        "    2026-11-06 on shelf    sodium carbonate (monohydrate) 90 g\n"
+        "    2026-11-07 discarded   sodium carbonate (monohydrate)\n");
+    CHECK(shelf.of_solution("Heron part A") == 500);
+    CHECK(shelf.of("metol") == 18);
+    CHECK(shelf.of("sodium carbonate") == 0);
+    const Shelf emptied("    2026-11-02 on shelf    Heron part A 800 ml\n    2026-11-03 discarded   Heron part A\n");
+    CHECK(emptied.of_solution("Heron part A") == 0);
+}
+
+TEST_CASE("a day sees its own lines and those before it, however they are ordered") {
+    const std::string log = "    2026-11-10 received   metol 30 g\n    2026-11-02 received   metol 10 g\n";
+    CHECK(Shelf(log, day(2026, 11, 1)).of("metol") == 0);
+    CHECK(Shelf(log, day(2026, 11, 2)).of("metol") == 10);
+    CHECK(Shelf(log, day(2026, 11, 10)).of("metol") == 40);
+}
+
+TEST_CASE("nothing on the shelf is ever less than nothing") {
+    const Shelf shelf(
+        "    2026-11-02 received   metol 10 g\n"
+        "    2026-11-03 used       metol 25 g\n"
+        "    2026-11-04 received   metol 5 g\n");
+    CHECK(shelf.of("metol") == 5);
+}
+
+TEST_CASE("what a replenished bath is given comes off the replenisher, films through it take nothing more") {
+    const Workspace workspace(R"(
+recipe Siskin
+
+working
+    replenish  20 ml per film 135
+    water                        3 l
+    sodium sulfite (anhydrous)   300 g
+    water to make                4 l
+
+replenisher
+    water                        700 ml
+    sodium sulfite (anhydrous)   90 g
+    water to make                1 l
+
+log
+    2026-11-01 on shelf      Siskin working 4 l
+    2026-11-01 on shelf      Siskin replenisher 1 l
+    2026-11-05 processed     6 films 135 in Siskin working
+    2026-11-05 replenished   Siskin working 120 ml
+    2026-11-06 replenished   Siskin replenisher 30 ml
+)");
+    const auto all = plan::on_hand(workspace.model(), day(2026, 12, 1));
+    REQUIRE(all.size() == 2);
+    for (const auto& item : all)
+        CHECK(item.amount == (item.solution == workspace.solution("siskin working") ? 4000 : 850));
+}
+
+}  // namespace
+}  // namespace scruple::test
