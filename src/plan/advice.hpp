@@ -11,7 +11,7 @@
 namespace scruple::plan {
 
 /// The amount of one line, and the batch it is for.
-struct Wanted {
+struct Measuring {
     const check::Model& model;
     const check::Addition& addition;
     const Measures& measures;
@@ -21,11 +21,12 @@ struct Wanted {
 };
 
 /// Through a percent solution: weighed on at least 50 divisions of a balance, dissolving by what the library knows,
-/// no more than a quarter of the batch, and measured within 1 % on ten divisions or more. Where there is none such, the
-/// smallest batch that can be weighed.
-[[nodiscard]] std::vector<std::string> weighing_advice(const Wanted& wanted);
+/// no more than a quarter of the batch, and measured within 1 % on ten divisions or more. Where there is none such, a
+/// finer balance or a larger batch.
+[[nodiscard]] std::vector<std::string> weighing_advice(const Measuring& line);
 
-/// Thinned with water where it is a solution in water, in drops where there is a dropper; else the smallest batch.
-[[nodiscard]] std::vector<std::string> measuring_advice(const Wanted& wanted);
+/// Thinned with water where it is a solution in water, in drops where there is a dropper; else a finer
+/// graduate or a larger batch.
+[[nodiscard]] std::vector<std::string> measuring_advice(const Measuring& line);
 
 }  // namespace scruple::plan

@@ -39,9 +39,9 @@ Reading Amounts::read(const Addition& addition, const Exact& measure, const Exac
 
 std::vector<std::string> Amounts::advice(const Addition& addition, const Reading& reading, const Exact& exact) const {
     if (is_water(batch_.model, addition) || addition.by == By::drops) return {};
-    const Wanted wanted{batch_.model, addition, batch_.measures, exact, batch_.makes_ml, reading};
-    if (addition.by == By::volume) return measuring_advice(wanted);
-    return addition.chemical == check::none ? std::vector<std::string>{} : weighing_advice(wanted);
+    const Measuring line{batch_.model, addition, batch_.measures, exact, batch_.makes_ml, reading};
+    if (addition.by == By::volume) return measuring_advice(line);
+    return addition.chemical == check::none ? std::vector<std::string>{} : weighing_advice(line);
 }
 
 Reading Amounts::read_and_gather(const Addition& addition, const Exact& measure, const Dose& dose, std::string note,

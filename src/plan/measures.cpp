@@ -60,16 +60,21 @@ const Instrument* best(const check::Bench* bench, Kind kind, Before before, cons
     return found;
 }
 
+/// `100 ml`, `2 l`: as it stands on the vessel
+std::string capacity_text(const Exact& ml) {
+    return ml < 1000 ? plain_ml(ml).with_unit() : plain(ml / 1000, "l").with_unit();
+}
+
 std::string name_of(const Instrument& it) {
     switch (it.what) {
         case What::balance:
             return "balance " + plain_grams(it.division).with_unit();
         case What::graduate:
-            return "graduate " + plain_ml(it.capacity).with_unit();
+            return "graduate " + capacity_text(it.capacity);
         case What::syringe:
-            return "syringe " + plain_ml(it.capacity).with_unit();
+            return "syringe " + capacity_text(it.capacity);
         case What::jug:
-            return "jug " + plain_ml(it.capacity).with_unit();
+            return "jug " + capacity_text(it.capacity);
     }
     return {};
 }

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+// A chemical made by a conversion, on the card of the recipe that uses it.
+#include "plan/card_workspace.hpp"
+
+using namespace scruple;
+using namespace scruple::test;
+using plan::MakeVolume;
+using plan::MakeWith;
+using Do = plan::Work::Do;
+
+namespace {
+
+const std::string ascorbate = R"(
+conversion of sodium ascorbate
+    reaction   ascorbic acid + sodium bicarbonate -> sodium ascorbate + water + carbon dioxide (gas)
+    vessel     3 times the volume
+    caution    "It foams."
+    water                               5 ml at 25 C per 1 g ascorbic acid
+    ascorbic acid
+    stir until clear
+    sodium bicarbonate
+    wait 30 min, stirring every 5 min
+)";
+
+const std::string metaborate = R"(
+conversion of sodium metaborate (anhydrous)
+    reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water
+    excess     sodium hydroxide, 2 % more than it needs
+    water                               12 ml at 25 C per 1 g borax (decahydrate)
+    borax (decahydrate)
+    sodium hydroxide
+)";
+
+std::string recipe_with(const std::string& water, const std::string& product) {
+    return "\nrecipe Breaker\n    water " + water + "\n    sodium sulfite (anhydrous) 40 g\n    " + product +
+           ", by conversion\n    water to make 1 l\n";
+}
+
+}  // namespace
+
+TEST_CASE("4.0 g of bicarbonate make 9.43 g of sodium ascorbate and 1.16 l of carbon dioxide") {
+    // tests/reference, worked example "10 g ascorbic acid + 4.0 g NaHCO3": 0.04762 mol, 9.43 g, 1.16 l at 25 °C and 1
+    // atm, 10 - 1.61 g of the acid used up; computed from C6H8O6 + NaHCO3 -> C6H7NaO6 + H2O + CO2.
+    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
+    CHECK(gathered(card, "sodium bicarbonate").amount.value.to_double() == doctest::Approx(4.0).epsilon(0.001));
+    CHECK(gathered(card, "sodium bicarbonate").mol == doctest::Approx(0.04762).epsilon(0.001));
+    CHECK(gathered(card, "ascorbic acid").amount.value.to_double() == doctest::Approx(10 - 1.61).epsilon(0.001));
+    const auto& open = work_of(card, "take a vessel for the sodium ascorbate");
+    CHECK(open.what_to_do == Do::open_vessel);
+    CHECK(says(open.details, "makes 9.43 g sodium ascorbate"));
+    CHECK(says(open.details, "gives off about 1.16 l of carbon dioxide"));
+}
+
+TEST_CASE("20 g of hydroxide make 137.9 g of metaborate tetrahydrate") {
+    // Worked example "100 g borax decahydrate + 20 g NaOH": 0.5 mol NaOH give 1.000 mol = 137.9 g NaBO2·4H2O.
+    // Equivalence factor: 1 g borax for 1.4460 g of it, and 0.210 g NaOH a g of borax. No excess here.
+    const auto card = CardDesk(R"(
+chemical lake salt
+    form       tetrahydrate    NaBO2·4H2O
+
+conversion of lake salt
+    reaction   borax (decahydrate) + 2 sodium hydroxide + 5 water -> 4 lake salt
+    water                               1 ml per 1 g borax
+    borax
+    sodium hydroxide
+
+recipe Breaker
+    water                               700 ml
+    lake salt                           137.86 g, by conversion
+    water to make                       1 l
+)");
+    const auto made = card.card("breaker");
+    CHECK(gathered(made, "sodium hydroxide").amount.value.to_double() == doctest::Approx(20.0).epsilon(0.001));
+    const double borax = gathered(made, "borax").amount.value.to_double();
+    CHECK(borax == doctest::Approx(137.86 / 1.4460).epsilon(0.001));
+    CHECK(gathered(made, "sodium hydroxide").amount.value.to_double() / borax == doctest::Approx(0.210).epsilon(0.002));
+}
+
+TEST_CASE("the reagents go into a vessel of their own, with water taken from the recipe's") {
+    const auto card =
+        CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g")).card("breaker", MakeVolume{500});
+    // 10 g NaBO2 (65.80 g/mol) = 0.15198 mol; borax a quarter: 0.037994 mol × 381.36 = 14.49 g;
+    // NaOH a half and 2 %: 0.075988 × 39.997 × 1.02 = 3.100 g; water 12 × 14.49 = 173.9 ml, so 350 - 173.9 = 176.1 ml
+    // stay.
+    CHECK(gathered(card, "borax").amount.value.to_double() == doctest::Approx(14.49).epsilon(0.001));
+    CHECK(gathered(card, "sodium hydroxide").amount.value.to_double() == doctest::Approx(3.100).epsilon(0.001));
+    REQUIRE(card.work.size() == 8);
+    CHECK(card.work[0].amount->value.to_double() == doctest::Approx(176.1).epsilon(0.001));
+    CHECK(card.work[2].what_to_do == Do::open_vessel);
+    CHECK(card.work[3].what_to_do == Do::water);
+    CHECK(card.work[3].vessel == "sodium metaborate");
+    CHECK(card.work[3].amount->value.to_double() == doctest::Approx(173.9).epsilon(0.001));
+    CHECK(plain_blanks(card.work[3].at) == "25 °C");
+    CHECK(card.work[6].what_to_do == Do::pour_in);
+    CHECK(card.work[6].vessel == "");
+    for (const auto& row : card.gather) CHECK(row.chemical != "sodium metaborate");
+}
+
+TEST_CASE("by-products and the excess are in the contents") {
+    const auto card = CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g")).card("breaker");
+    double hydroxide = 0;
+    double product = 0;
+    for (const auto& row : card.contents) {
+        if (row.chemical == "sodium hydroxide") hydroxide = row.g_per_l;
+        if (row.chemical == "sodium metaborate") product = row.g_per_l;
+    }
+    CHECK(product == doctest::Approx(20));
+    CHECK(hydroxide == doctest::Approx(6.0783 * 0.02).epsilon(0.001));  // 2 % of 0.15198 mol × 39.997 g/mol
+}
+
+TEST_CASE("a vessel that fizzes has room: its water, its salts, times three") {
+    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
+    // 5 × 8.384 g = 41.9 ml of water, 0.75 × (8.384 + 3.999) = 9.3 ml of salts, three times: 153.6, up to 154
+    CHECK(says(work_of(card, "take a vessel for the sodium ascorbate").details,
+               "an open vessel that holds at least 154 ml"));
+}
+
+TEST_CASE("too little water before the product is refused with what is needed") {
+    const CardDesk desk(metaborate + recipe_with("300 ml", "sodium metaborate 20 g"));
+    // 20 g: borax 28.98 g, water 347.8 ml
+    const std::string message = desk.refusal(desk.request("breaker"));
+    CHECK(message.find("takes 347.8 ml of water, and only 300 ml stand before it") != std::string::npos);
+    CHECK(message.find("Write at least 347.8 ml") != std::string::npos);
+}
+
+TEST_CASE("the jar of a reagent sizes the batch") {
+    const CardDesk desk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g"));
+    // the batch as written takes 3.999 g of bicarbonate, so 12 g make three of it
+    const auto card = desk.card(desk.request("breaker", MakeWith{desk.chemical("sodium bicarbonate"), 0, 12}));
+    CHECK(card.makes.value.to_double() == doctest::Approx(3000).epsilon(0.001));
+    CHECK(plain_blanks(card.makes_for) == "as much as 12 g sodium bicarbonate allows");
+}
+
+TEST_CASE("the cautions of a conversion are on the card") {
+    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
+    bool foams = false;
+    for (const auto& caution : card.cautions)
+        if (caution.text == "It foams.") foams = caution.source == "conversion of sodium ascorbate";
+    CHECK(foams);
+}
