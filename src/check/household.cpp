@@ -90,7 +90,7 @@ void read_price(Reader& reader, const syntax::PriceEntry& line, Supplier& suppli
     } else if (pack->dimension == Dimension::volume) {
         price.ml = pack->value;
     } else {
-        [[maybe_unused]] const auto reported = read_as(reader, written, Dimension::mass);
+        static_cast<void>(read_as(reader, written, Dimension::mass));
         return;
     }
     supplier.prices.push_back(std::move(price));

@@ -69,7 +69,10 @@ std::string LineReader::name_of(const Addition& addition) const {
 void LineReader::take(const syntax::Ingredient& line) {
     const auto span = reader_.statement_span();
     Addition addition{.how = kind_of(line.how), .place = reader_.place(span)};
-    if (!read_what(line, addition)) return;
+    if (!read_what(line, addition)) {
+        explain_amounts(line);
+        return;
+    }
     if (line.how == How::the_rest) {
         if (!take_rest(addition, span)) return;
     } else if (!read_shares(line, addition)) {
@@ -79,6 +82,13 @@ void LineReader::take(const syntax::Ingredient& line) {
     if (addition.how == Addition::How::part_now) divide(addition, span);
     if (addition.how == Addition::How::unknown) reader_.report(Kind::amount_left_open, span, {name_of(addition)});
     section_.lines.emplace_back(std::move(addition));
+}
+
+/// The name is not known; what is wrong with the amount is said all the same.
+void LineReader::explain_amounts(const syntax::Ingredient& line) {
+    for (const auto& range : syntax::Tree::run(reader_.tree.ranges, line.quantities)) {
+        if (line.how != How::unknown) static_cast<void>(read_any(reader_, range.high));
+    }
 }
 
 bool LineReader::read_what(const syntax::Ingredient& line, Addition& addition) {
@@ -142,7 +152,7 @@ bool LineReader::settle_measure(const syntax::Quantity& quantity, const Addition
     if (!fits) {
         const bool weight_fits = !volume_only;
         const auto wanted = weight_fits && dimension != Dimension::mass ? Dimension::mass : Dimension::volume;
-        [[maybe_unused]] const auto reported = read_as(reader_, quantity, wanted);
+        static_cast<void>(read_as(reader_, quantity, wanted));
         return false;
     }
     const auto has_dropper = [](const Bench& bench) { return bench.drops_per_ml.has_value(); };

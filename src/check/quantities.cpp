@@ -48,11 +48,19 @@ void explain_colon(Reader& reader, std::string_view written, text::Span span) {
     reader.report(Kind::ratio_by_colon, span, {written, first, second, rest});
 }
 
+/// Whether the comma could mark thousands: three digits after it, and not a nought alone before it.
+bool may_mark_thousands(std::string_view written) {
+    const auto comma = written.find(',');
+    return written.size() - comma == 4 && comma > 0 && !written.starts_with('0');
+}
+
 void explain_comma(Reader& reader, std::string_view written, text::Span span) {
-    std::string point(written), without(written);
+    std::string point(written);
+    std::string without(written);
     std::ranges::replace(point, ',', '.');
     std::erase(without, ',');
-    reader.report(Kind::decimal_comma, span, {written, point, without});
+    const auto write = may_mark_thousands(written) ? "`" + point + "` or `" + without + "`" : "`" + point + "`";
+    reader.report(Kind::decimal_comma, span, {written, write});
 }
 
 void explain_number(Reader& reader, const syntax::Number& number) {

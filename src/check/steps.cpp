@@ -198,7 +198,7 @@ void LineReader::pour(const syntax::VesselStep& line, VesselMove& move) {
 void LineReader::take(const syntax::Mix& line) {
     if (!line.colon_ratio.empty()) {
         const syntax::Number ratio{.span = line.colon_ratio};
-        [[maybe_unused]] const auto reported = read_number(reader_, ratio);
+        static_cast<void>(read_number(reader_, ratio));
         return;
     }
     const auto names = syntax::Tree::run(reader_.tree.names, line.what);

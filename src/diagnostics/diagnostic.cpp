@@ -13,7 +13,7 @@ namespace scruple::diagnostics {
 namespace {
 
 // An argument is a piece of somebody's file: long enough to be recognised, short enough for a line.
-constexpr std::size_t longest_in_message = 80;
+constexpr std::size_t longest_in_message = 160;
 // What is to be pasted in loses more by a cut.
 constexpr std::size_t longest_to_write = 240;
 constexpr std::size_t most_arguments = 8;
