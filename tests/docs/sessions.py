@@ -41,7 +41,8 @@ def output_of(scruple, folder, command):
 
 
 def trimmed(lines):
-    lines = [line.rstrip() for line in lines]
+    """Without blanks at the ends; a no-break blank shows as a blank."""
+    lines = [line.replace("\u00a0", " ").rstrip() for line in lines]
     while lines and not lines[0]:
         lines.pop(0)
     while lines and not lines[-1]:
