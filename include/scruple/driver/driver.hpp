@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
-// One call a job: read a folder, check it, make what was asked for. The command line and any
-// other front end call these; nothing here prints or exits.
+// One call a job: read a folder, check it, write a file. The command line and any other front
+// end call these; nothing here prints or exits.
 #pragma once
 
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <variant>
 #include <vector>
 
 #include "scruple/check/check.hpp"
@@ -13,29 +15,45 @@
 
 namespace scruple::driver {
 
-/// A workspace read and checked. The library that is built in comes first among the sources.
-struct Loaded {
-    std::vector<text::Source> sources;
-    std::vector<syntax::Tree> trees;
-    std::size_t built_in = 0;
-    check::Checked checked;
-};
-
 /// What could not be read or written, in words.
 struct Trouble {
     std::string message;
 };
 
-enum class As : std::uint8_t { text, html, json };
+/// All `.scruple` files under the folder, sorted by path, as people would name them. Links to folders
+/// are not followed; hidden files and folders and those called `build` are passed over.
+[[nodiscard]] std::variant<std::vector<std::filesystem::path>, Trouble> recipe_files(
+    const std::filesystem::path& folder);
 
-/// All `.scruple` files under the folder, sorted by path, links to folders not followed, hidden folders passed
-/// over; parsed side by side. A file that cannot be taken (not UTF-8, too large) is a diagnostic, not a Trouble.
-[[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder);
+/// One file as it was read. With a fault (not UTF-8, too large) nothing in it may be parsed, and
+/// `source` holds no more than what stands before the fault. The fault's file id is for the caller to set.
+struct RecipeFile {
+    text::Source source;
+    std::optional<diagnostics::Diagnostic> fault;
+};
+[[nodiscard]] std::variant<RecipeFile, Trouble> read_recipe_file(const std::filesystem::path& path);
 
-/// A file's worth of text: whole or not at all (written beside, synced, renamed).
+/// A workspace read and checked. The library that is built in comes first among the sources, then
+/// the files, then what was asked. May be moved; the model's views follow.
+struct Loaded {
+    std::vector<text::Source> sources;
+    std::vector<syntax::Tree> trees;
+    std::size_t built_in = 0;
+    std::size_t asked = 0;  ///< index of the first source that was asked
+    check::Checked checked;
+};
+
+/// Reads and checks all recipe files of a folder, side by side on the machine's cores. A file that cannot be
+/// taken is a diagnostic, not a Trouble. `asked` are further sources, recipe text that is in no file,
+/// for a caller that has a question in the language itself (such as an amount on a command line).
+[[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder,
+                                                 std::vector<text::Source> asked = {});
+
+/// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a
+/// file that was there, and writes to where a link leads.
 [[nodiscard]] std::optional<Trouble> write_whole(const std::filesystem::path& path, std::string_view text);
 
-/// The embedded library, path (`built-in/alkalis.scruple`) and text.
+/// The embedded library: paths such as `built-in/alkalis.scruple`, and their text.
 [[nodiscard]] const std::vector<text::Source>& library();
 
 }  // namespace scruple::driver

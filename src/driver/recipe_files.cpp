@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <system_error>
+
+#include "scruple/driver/driver.hpp"
+
+namespace scruple::driver {
+namespace {
+
+namespace fs = std::filesystem;
+
+bool passed_over(const fs::path& name) {
+    return name.native().starts_with('.') || name == "build";
+}
+
+Trouble cannot_list(const fs::path& folder, const std::error_code& why) {
+    return {fmt::format("the folder {} cannot be read: {}", folder.native(), why.message())};
+}
+
+// Collects the folder's own recipe files in `files` and its folders in `folders`.
+std::optional<Trouble> list(const fs::path& folder, std::vector<fs::path>& files, std::vector<fs::path>& folders) {
+    std::error_code why;
+    fs::directory_iterator entry(folder.empty() ? "." : folder, why);
+    for (; !why && entry != fs::directory_iterator(); entry.increment(why)) {
+        const fs::path name = entry->path().filename();
+        if (passed_over(name)) continue;
+        std::error_code unknown;
+        if (entry->symlink_status(unknown).type() == fs::file_type::directory) {
+            folders.push_back(folder / name);
+        } else if (name.extension() == ".scruple" && !entry->is_directory(unknown)) {
+            files.push_back(folder / name);
+        }
+    }
+    if (why) return cannot_list(folder, why);
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::variant<std::vector<fs::path>, Trouble> recipe_files(const fs::path& folder) {
+    std::error_code why;
+    if (!fs::is_directory(folder, why)) {
+        if (!why) why = std::make_error_code(std::errc::not_a_directory);
+        return cannot_list(folder, why);
+    }
+    const fs::path start = folder.lexically_normal();
+    std::vector<fs::path> files;
+    std::vector<fs::path> folders{start == "." || start == "./" ? fs::path() : start};
+    while (!folders.empty()) {
+        const fs::path next = std::move(folders.back());
+        folders.pop_back();
+        if (auto trouble = list(next, files, folders)) return *trouble;
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+}  // namespace scruple::driver
