@@ -1,0 +1,70 @@
+# SPDX-License-Identifier: MIT
+# Completion of scruple for bash: source this file, or install it as
+# /usr/share/bash-completion/completions/scruple.
+
+_scruple_options() {
+    case $1 in
+    card) echo --make --films --sheets --area --with --variant --bench --mixed --in --as --out --help ;;
+    scaled) echo --make --films --sheets --area --with --variant --in --as --out --help ;;
+    tidy) echo --check --in --as --out --help ;;
+    weigh) echo --as-form --in --as --out --help ;;
+    check | shopping | chemical | help) echo --in --as --out --help ;;
+    esac
+}
+
+# The names of a kind in the workspace of the line, one a line.
+_scruple_names() {
+    local in=() i
+    for ((i = 2; i < COMP_CWORD; i++)); do
+        [[ ${COMP_WORDS[i]} == --in ]] && in=(--in "${COMP_WORDS[i + 1]}")
+    done
+    "${COMP_WORDS[0]}" help names "$1" "${in[@]}" 2>/dev/null
+}
+
+# Names have several words, and the shell completes one: the next word of each name that
+# begins with the words before.
+_scruple_next_words() {
+    local before="" i name
+    for ((i = 2; i < COMP_CWORD; i++)); do
+        [[ ${COMP_WORDS[i]} == --* ]] && return
+        before+="${COMP_WORDS[i]} "
+    done
+    while IFS= read -r name; do
+        [[ ${name,,} == "${before,,}"* ]] || continue
+        name=${name:${#before}}
+        COMPREPLY+=("${name%% *}")
+    done < <(_scruple_names "$1")
+}
+
+_scruple() {
+    local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
+    COMPREPLY=()
+    if ((COMP_CWORD == 1)); then
+        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh help --help --version" -- "$current"))
+        return
+    fi
+    case $previous in
+    --in) COMPREPLY=($(compgen -d -- "$current")) ;;
+    --out) COMPREPLY=($(compgen -f -- "$current")) ;;
+    --as) COMPREPLY=($(compgen -W "text html json" -- "$current")) ;;
+    --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
+    --make | --films | --sheets | --area | --with | --variant | --mixed | --as-form) ;;
+    *)
+        if [[ $current == -* ]]; then
+            COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))
+            return
+        fi
+        case $command in
+        card | scaled) _scruple_next_words recipes ;;
+        shopping) _scruple_next_words plans ;;
+        chemical) _scruple_next_words chemicals ;;
+        tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
+        help) COMPREPLY=(check card scaled shopping tidy chemical weigh names recipe part bath working replenisher
+            conversion bench supplier log process plan format) ;;
+        esac
+        COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))
+        ;;
+    esac
+}
+
+complete -F _scruple scruple

@@ -1,0 +1,49 @@
+# SPDX-License-Identifier: MIT
+# Completion of scruple for fish: copy it to ~/.config/fish/completions.
+
+function __scruple_names --argument-names kind
+    set --local words (commandline --tokenize --cut-at-cursor)
+    set --local in
+    for i in (seq (count $words))
+        test "$words[$i]" = --in; and set in --in $words[(math $i + 1)]
+    end
+    command $words[1] help names $kind $in 2>/dev/null
+end
+
+function __scruple_command
+    __fish_seen_subcommand_from $argv
+end
+
+complete -c scruple -f
+complete -c scruple -n __fish_use_subcommand -a check -d 'say what is wrong with the recipes'
+complete -c scruple -n __fish_use_subcommand -a card -d 'print a mixing card'
+complete -c scruple -n __fish_use_subcommand -a scaled -d 'print a recipe for another volume'
+complete -c scruple -n __fish_use_subcommand -a shopping -d 'say what to mix and buy for a plan'
+complete -c scruple -n __fish_use_subcommand -a tidy -d 'lay out recipe files'
+complete -c scruple -n __fish_use_subcommand -a chemical -d 'show what is known of a chemical'
+complete -c scruple -n __fish_use_subcommand -a weigh -d 'one form in place of another'
+complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a block or a fault'
+complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
+
+complete -c scruple -l help -d 'show how it is called'
+set --local all check card scaled shopping tidy chemical weigh help
+complete -c scruple -n "__scruple_command $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
+complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
+complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
+
+complete -c scruple -n '__scruple_command card scaled' -l make -x -d 'volume to make'
+complete -c scruple -n '__scruple_command card scaled' -l films -x -d 'number and format of films'
+complete -c scruple -n '__scruple_command card scaled' -l sheets -x -d 'number and format of sheets'
+complete -c scruple -n '__scruple_command card scaled' -l area -x -d 'area of film or paper'
+complete -c scruple -n '__scruple_command card scaled' -l with -x -d 'as much as this much of a chemical allows'
+complete -c scruple -n '__scruple_command card scaled' -l variant -x -d 'variant of the recipe'
+complete -c scruple -n '__scruple_command card' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
+complete -c scruple -n '__scruple_command card' -l mixed -x -d 'day of mixing'
+complete -c scruple -n '__scruple_command weigh' -l as-form -x -d 'the form there is'
+complete -c scruple -n '__scruple_command tidy' -l check -d 'change nothing, list what would change'
+
+complete -c scruple -n '__scruple_command card scaled' -a '(__scruple_names recipes)'
+complete -c scruple -n '__scruple_command shopping' -a '(__scruple_names plans)'
+complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
+complete -c scruple -n '__scruple_command tidy' -F
+complete -c scruple -n '__scruple_command help' -a 'check card scaled shopping tidy chemical weigh names recipe part bath working replenisher conversion bench supplier log process plan format'

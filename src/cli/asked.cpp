@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "asked.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "call.hpp"
+#include "commands.hpp"
+
+namespace scruple::cli {
+namespace {
+
+// No name that anybody gives holds these signs; the number keeps `--films` and another `--films` apart.
+std::string name_for(std::string_view option, std::size_t n) {
+    return fmt::format("\"‹{} {}›\"", option, n);
+}
+
+bool is_asked(const driver::Loaded& loaded, text::FileId file) {
+    return file >= loaded.asked;
+}
+
+Stop wrong_amount(std::string_view name) {
+    const OptionInfo* info = nullptr;
+    for (const OptionInfo& one : all_options())
+        if (one.name == name) info = &one;
+    return {Exit::wrong_call,
+            info == nullptr
+                ? "that is no amount of one chemical; an amount is such as `30 g sodium carbonate (anhydrous)`"
+                : fmt::format("`{}` takes {}: `{}`", name, info->takes, info->example)};
+}
+
+}  // namespace
+
+void Asked::add(std::string_view option, const std::string& typed, std::string_view before, std::string_view after) {
+    if (typed.find_first_of(std::string_view("\n\r\0", 3)) != std::string::npos ||
+        text::first_invalid_byte(typed) != std::string_view::npos || typed.size() > 1000)
+        throw wrong_amount(option);
+    sources_.push_back({std::string(option),
+                        fmt::format("recipe {}\n{}{}{}\n", name_for(option, sources_.size()), before, typed, after)});
+}
+
+void Asked::volume(std::string_view option, const std::string& amount) {
+    add(option, amount, "water ", "");
+}
+
+void Asked::ingredient(std::string_view option, const std::string& line) {
+    add(option, line, "", "");
+}
+
+void Asked::uses(std::string_view option, const std::string& item) {
+    add(option, item, "water 1 l\nlog\n1970-01-01 processed ", " in " + name_for(option, sources_.size()));
+}
+
+void settle_asked(driver::Loaded& loaded) {
+    auto& all = loaded.checked.diagnostics;
+    const auto asked =
+        std::stable_partition(all.begin(), all.end(), [&](const auto& d) { return !is_asked(loaded, d.file); });
+    std::string message;
+    for (auto d = asked; d != all.end(); ++d) {
+        if (diagnostics::info(d->kind).severity != diagnostics::Severity::error) continue;
+        if (!message.empty()) message += '\n';
+        message +=
+            fmt::format("{}: {} [{}]", loaded.sources[d->file].path, d->message, diagnostics::info(d->kind).name);
+        if (!d->write.empty()) message += fmt::format("\n    write  {}", d->write);
+    }
+    all.erase(asked, all.end());
+    if (!message.empty()) throw Stop{Exit::wrong_call, message};
+}
+
+const check::Addition& asked_addition(const driver::Loaded& loaded, std::string_view option) {
+    for (const check::Section& section : loaded.checked.model.sections) {
+        if (!is_asked(loaded, section.place.file) || loaded.sources[section.place.file].path != option) continue;
+        if (section.lines.size() != 1) break;
+        const auto* addition = std::get_if<check::Addition>(&section.lines.front());
+        if (addition != nullptr && addition->how == check::Addition::How::exactly && addition->shares.size() == 1)
+            return *addition;
+    }
+    throw wrong_amount(option);
+}
+
+std::vector<check::Use> asked_uses(const driver::Loaded& loaded) {
+    std::vector<check::Use> uses;
+    for (const check::LogEntry& entry : loaded.checked.model.log)
+        if (is_asked(loaded, entry.place.file)) uses.insert(uses.end(), entry.uses.begin(), entry.uses.end());
+    return uses;
+}
+
+}  // namespace scruple::cli

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// Amounts on the command line. They are recipe text like any other: each becomes a source of its
+// own beside the workspace, so that the checker reads it and explains what is ambiguous in it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "scruple/driver/driver.hpp"
+
+namespace scruple::cli {
+
+class Asked {
+  public:
+    /// `500ml` of `--make`; throws Stop for what cannot be one line.
+    void volume(std::string_view option, const std::string& amount);
+    /// `metol 43 g` of `--with`
+    void ingredient(std::string_view option, const std::string& line);
+    /// `6 films 135`, `0.5 m2`
+    void uses(std::string_view option, const std::string& item);
+
+    [[nodiscard]] const std::vector<text::Source>& sources() const { return sources_; }
+
+  private:
+    void add(std::string_view option, const std::string& typed, std::string_view before, std::string_view after);
+
+    std::vector<text::Source> sources_;
+};
+
+/// What the checker found wrong with what was asked, as a wrong call; and takes its warnings away.
+void settle_asked(driver::Loaded& loaded);
+
+/// The one amount that an option asked for; throws Stop where the option holds something else.
+[[nodiscard]] const check::Addition& asked_addition(const driver::Loaded& loaded, std::string_view option);
+/// Films, sheets and areas of all options together.
+[[nodiscard]] std::vector<check::Use> asked_uses(const driver::Loaded& loaded);
+
+}  // namespace scruple::cli

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// Which solution a call means, and how much of it.
+#pragma once
+
+#include "asked.hpp"
+#include "call.hpp"
+#include "names.hpp"
+#include "scruple/plan/card.hpp"
+
+namespace scruple::cli {
+
+/// The amounts of --make, --films, --sheets, --area and --with. Throws Stop where they contradict each other.
+[[nodiscard]] Asked asked_amounts(const Call& call);
+
+/// What those amounts come to in the workspace that was opened with them.
+[[nodiscard]] plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded);
+
+/// Throws Stop where an amount is given for several solutions at once.
+void require_one_solution(const driver::Loaded& loaded, const Meant& meant);
+
+}  // namespace scruple::cli

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include "call.hpp"
+
+#include <fmt/format.h>
+
+namespace scruple::cli {
+
+const std::vector<std::string>& Call::values(std::string_view option) const {
+    static const std::vector<std::string> nothing;
+    const auto found = given.find(option);
+    return found == given.end() ? nothing : found->second;
+}
+
+std::optional<std::string> Call::value(std::string_view option) const {
+    return has(option) ? std::optional(values(option).front()) : std::nullopt;
+}
+
+std::string Call::name() const {
+    return fmt::format("{}", fmt::join(words, " "));
+}
+
+As Call::as() const {
+    const std::string format = value("--as").value_or("text");
+    if (format == "text") return As::text;
+    if (format == "html") return As::html;
+    if (format == "json") return As::json;
+    throw Stop{Exit::wrong_call, fmt::format("`--as {}` is no format; there are text, html and json", format)};
+}
+
+}  // namespace scruple::cli

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: MIT
+#include "commands.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace scruple::cli {
+namespace {
+
+constexpr std::array option_table{
+    OptionInfo{"--make", "VOLUME", 1, false, "--make 500ml", "how much to make"},
+    OptionInfo{"--films", "NUMBER FORMAT", 2, true, "--films 6 135",
+               "enough for these films; may be said several times"},
+    OptionInfo{"--sheets", "NUMBER FORMAT", 2, true, "--sheets 24 \"8x10 in\"",
+               "enough for these sheets; may be said several times"},
+    OptionInfo{"--area", "AREA", 1, false, "--area \"0.5 m2\"", "enough for this area of film or paper"},
+    OptionInfo{"--with", "AMOUNT", 1, false, "--with \"metol 43 g\"", "as much as this much of a chemical allows"},
+    OptionInfo{"--variant", "NAME", 1, false, "--variant soft", "which variant of the recipe"},
+    OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
+    OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
+    OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
+               "the form there is; without it, every form is shown"},
+    OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
+    OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
+    OptionInfo{"--as", "FORMAT", 1, false, "--as html", "text, html or json; text otherwise"},
+    OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all"},
+};
+
+constexpr std::string_view how_recipes_are_named =
+    "RECIPE is the name of a recipe, and SECTION one of its parts or baths, such as `part A`, `working` or `bath B`. "
+    "Names need no quotes, and letter case does not matter.";
+
+constexpr std::string_view card_more =
+    "The card has everything to gather, then every step in order, with the amounts worked out and rounded to the "
+    "instruments of your bench. Without SECTION, every solution of the recipe gets its card, one after the other.";
+
+constexpr std::string_view scaled_more =
+    "What comes out is recipe text, with your comments in place: the whole recipe, every amount multiplied exactly. "
+    "SECTION says whose volume is meant where a recipe has several solutions.";
+
+std::vector<CommandInfo> command_table() {
+    return {
+        {"check",
+         "",
+         "read all recipes of a folder and say what is wrong with them",
+         "All faults come out in one go, each with its place and what to write instead. Nothing is changed.",
+         {"--in", "--as", "--out"},
+         {{"scruple check", "the recipes of the current folder and all folders in it"},
+          {"scruple check --in recipes --as json", "the same of the folder `recipes`, for another program"}}},
+        {"card",
+         "RECIPE [SECTION]",
+         "print the mixing card of a recipe, or of one of its solutions",
+         card_more,
+         {"--make", "--films", "--sheets", "--area", "--with", "--variant", "--bench", "--mixed", "--in", "--as",
+          "--out"},
+         {{"scruple card Heron part A --make 500ml", "half a litre of part A"},
+          {"scruple card Heron working --films 6 135", "as much as six films take"},
+          {"scruple card Heron --as html --out heron.html", "every solution of Heron as a page to print"}}},
+        {"scaled",
+         "RECIPE [SECTION]",
+         "print a recipe again as recipe text, for another volume",
+         scaled_more,
+         {"--make", "--films", "--sheets", "--area", "--with", "--variant", "--in", "--as", "--out"},
+         {{"scruple scaled Heron part A --make 250ml", "Heron, with everything to suit a quarter litre of part A"}}},
+        {"shopping",
+         "PLAN",
+         "say what has to be mixed and bought for a plan",
+         "Counts from the films and sheets of the plan through its processes to chemicals, less what the log says is "
+         "on "
+         "hand, rounded up to the packs of your suppliers.",
+         {"--in", "--as", "--out"},
+         {{"scruple shopping December", "the list for the plan called December"}}},
+        {"tidy",
+         "[FILE ...]",
+         "lay recipe files out in the one usual way",
+         "Only blanks, blank lines and the spelling of a few signs change, never what a line says. A file with a line "
+         "that cannot be read is left as it is. Without FILE, all recipe files of the folder are done.",
+         {"--check", "--in", "--as", "--out"},
+         {{"scruple tidy", "all recipe files of the current folder"},
+          {"scruple tidy --check heron.scruple", "would this file change?"}}},
+        {"chemical",
+         "NAME",
+         "show what is known of a chemical: forms, formulas, hazards",
+         "Looks in the library that is built in and in your own recipes. Any of its names will do.",
+         {"--in", "--as", "--out"},
+         {{"scruple chemical washing soda", "by one of its other names"}}},
+        {"weigh",
+         "AMOUNT",
+         "say how much of one form to weigh in place of another",
+         "The figures hold the same number of molecules of the salt itself; only the water in its crystals differs.",
+         {"--as-form", "--in", "--as", "--out"},
+         {{"scruple weigh \"30 g sodium carbonate (anhydrous)\" --as-form monohydrate",
+           "the recipe asks for one, the jar holds the other"}}},
+        {"help",
+         "[TOPIC]",
+         "explain a command, a block of the language, or a kind of fault",
+         "TOPIC is a command (`card`), a block (`recipe`), or what stands in brackets behind a message "
+         "(`form-not-stated`). "
+         "Without one, all topics are listed. `scruple help names` lists the names in your recipes, and `recipes`, "
+         "`plans`, "
+         "`chemicals` or `benches` after it only those.",
+         {"--in", "--as", "--out"},
+         {{"scruple help form-not-stated", "what that message means, and what to do"},
+          {"scruple help bench", "how a bench is written"}}},
+    };
+}
+
+}  // namespace
+
+std::span<const OptionInfo> all_options() {
+    return option_table;
+}
+
+const OptionInfo& option(std::string_view name) {
+    return *std::find_if(option_table.begin(), option_table.end(), [&](const auto& o) { return o.name == name; });
+}
+
+const std::vector<CommandInfo>& all_commands() {
+    static const std::vector<CommandInfo> commands = command_table();
+    return commands;
+}
+
+const CommandInfo* find_command(std::string_view name) {
+    for (const CommandInfo& command : all_commands())
+        if (command.name == name) return &command;
+    return nullptr;
+}
+
+}  // namespace scruple::cli

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// What each command does: from a call to what it prints. Each may throw Stop.
+#pragma once
+
+#include <string>
+
+#include "call.hpp"
+
+namespace scruple::cli {
+
+struct Outcome {
+    Exit status = Exit::fine;
+    std::string text;   ///< for standard output, or the file of --out
+    std::string aside;  ///< for the standard error stream
+};
+
+[[nodiscard]] Outcome check_job(const Call& call);
+[[nodiscard]] Outcome card_job(const Call& call);
+[[nodiscard]] Outcome scaled_job(const Call& call);
+[[nodiscard]] Outcome shopping_job(const Call& call);
+[[nodiscard]] Outcome tidy_job(const Call& call);
+[[nodiscard]] Outcome chemical_job(const Call& call);
+[[nodiscard]] Outcome weigh_job(const Call& call);
+[[nodiscard]] Outcome help_job(const Call& call);
+
+}  // namespace scruple::cli

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <nlohmann/json.hpp>
+
+#include "jobs.hpp"
+#include "names.hpp"
+#include "present.hpp"
+#include "scruple/check/contents.hpp"
+#include "scruple/plan/weigh.hpp"
+#include "scruple/syntax/parse.hpp"
+#include "workspace.hpp"
+
+namespace scruple::cli {
+namespace {
+
+using check::Id;
+
+std::vector<std::string> split(const std::string& words) {
+    std::vector<std::string> result(1);
+    for (const char c : words) {
+        if (c != ' ') {
+            result.back() += c;
+        } else if (!result.back().empty()) {
+            result.emplace_back();
+        }
+    }
+    return result;
+}
+
+bool is_clear_ingredient(const std::string& line) {
+    const syntax::Tree tree = syntax::parse({"", line});
+    if (tree.statements.size() != 1) return false;
+    const auto* ingredient = std::get_if<syntax::Ingredient>(&tree.statements.front().node);
+    if (ingredient == nullptr || ingredient->quantities.count != 1) return false;
+    return !tree.ranges[ingredient->quantities.first].low.loose();
+}
+
+// `30 g metol` as `metol 30 g`: with the amount at the end, as far as makes a clear line of it.
+// Where none does, the first two words are taken for it, and the checker explains what they lack.
+std::string as_recipe_line(const std::string& typed) {
+    const std::vector<std::string> words = split(typed);
+    const auto turned = [&](std::size_t amount) {
+        const auto middle = words.begin() + static_cast<std::ptrdiff_t>(amount);
+        return fmt::format("{} {}", fmt::join(middle, words.end(), " "), fmt::join(words.begin(), middle, " "));
+    };
+    if (is_clear_ingredient(typed)) return typed;
+    for (std::size_t amount = 1; amount < words.size() && amount <= 5; ++amount)
+        if (is_clear_ingredient(turned(amount))) return turned(amount);
+    return words.size() > 2 && words[0].find_first_of("0123456789") != std::string::npos ? turned(2) : typed;
+}
+
+plan::Weighing weighed(const check::Model& model, const check::Addition& asked, Id form) {
+    auto weighing = plan::weigh_as(model, asked.chemical, asked.form, check::dose(model, asked, 0).grams, form);
+    if (const auto* refusal = std::get_if<plan::Refusal>(&weighing)) throw Stop{Exit::wrong_call, refusal->message};
+    return std::move(std::get<plan::Weighing>(weighing));
+}
+
+// As the form that is wanted, or as every other one there is.
+std::vector<plan::Weighing> weighings(const driver::Loaded& loaded, const std::optional<std::string>& wanted) {
+    const check::Model& model = loaded.checked.model;
+    const check::Addition& asked = asked_addition(loaded, "weigh");
+    if (asked.chemical == check::none) throw Stop{Exit::wrong_call, "only a chemical is sold in several forms"};
+    const check::Chemical& chemical = model.chemicals[asked.chemical];
+    if (wanted) return {weighed(model, asked, find_form(chemical, *wanted))};
+    std::vector<plan::Weighing> all;
+    for (Id form = 0; form < chemical.forms.size(); ++form)
+        if (form != asked.form) all.push_back(weighed(model, asked, form));
+    if (all.empty()) throw Stop{Exit::wrong_call, fmt::format("no other form of `{}` is known here", chemical.name)};
+    return all;
+}
+
+std::string text_of(const std::vector<plan::Weighing>& all) {
+    std::string result;
+    for (const plan::Weighing& one : all) {
+        result += fmt::format("{}{} of {} ({})\n  is {} of {} ({})\n", result.empty() ? "" : "\n",
+                              one.grams.with_unit(), one.chemical, one.from, one.as.with_unit(), one.chemical, one.to);
+        for (const std::string& line : one.lines) result += fmt::format("    {}\n", line);
+    }
+    return result;
+}
+
+std::string json_of(const std::vector<plan::Weighing>& all) {
+    using nlohmann::ordered_json;
+    const auto amount = [](const plan::Figure& figure) {
+        return ordered_json{{"value", figure.value.to_double()}, {"unit", figure.unit}};
+    };
+    ordered_json as = ordered_json::array();
+    for (const plan::Weighing& one : all) as.push_back({{"form", one.to}, {"amount", amount(one.as)}});
+    return ordered_json{{"kind", "weigh"},          {"chemical", all.front().chemical},
+                        {"form", all.front().from}, {"amount", amount(all.front().grams)},
+                        {"mol", all.front().mol},   {"as", as}}
+               .dump(2) +
+           "\n";
+}
+
+}  // namespace
+
+Outcome weigh_job(const Call& call) {
+    const As as = call.as();
+    if (call.words.empty())
+        throw Stop{Exit::wrong_call, "weigh what? `scruple weigh \"30 g sodium carbonate (anhydrous)\"`"};
+    Asked asked;
+    asked.ingredient("weigh", as_recipe_line(call.name()));
+    const driver::Loaded loaded = open_for_the_bench(call, asked);
+    const std::vector<plan::Weighing> found = weighings(loaded, call.value("--as-form"));
+    if (as == As::json) return {Exit::fine, json_of(found), {}};
+    return {Exit::fine, presented(as, "weigh", found.front().chemical, text_of(found)), {}};
+}
+
+}  // namespace scruple::cli

@@ -1,0 +1,184 @@
+# SPDX-License-Identifier: MIT
+"""What the commands print, from recipe text to the figures. The back ends have tests of their own."""
+import re
+
+from support import FAULTS, HERON, TERN, Workspace
+
+
+class Cards(Workspace):
+    def setUp(self):
+        super().setUp()
+        self.put("heron.scruple", HERON)
+        self.put("tern.scruple", TERN)
+
+    def grams(self, card):
+        return {row["chemical"]: row["amount"]["value"] for row in card["gather"] if row["amount"]["unit"] == "g"}
+
+    def test_a_card_for_half_the_volume_takes_half_of_everything(self):
+        card = self.json("card", "Heron", "part", "A", "--make", "500ml")
+        self.assertEqual(card["makes"], {"value": 500, "unit": "ml"})
+        self.assertEqual(self.grams(card), {"sodium sulfite": 20, "hydroquinone": 5})
+
+    def test_names_need_no_quotes_and_no_case(self):
+        wanted = self.scruple("card", "Heron", "part", "A")
+        for words in (["heron part a"], ["HERON", "PART", "A"], ["Heron", " part  A "]):
+            self.assertEqual(self.scruple("card", *words), wanted)
+
+    def test_amounts_may_be_typed_apart(self):
+        wanted = self.json("card", "Tern", "--make", "500ml")
+        for words in (["--make", "500", "ml", "Tern"], ["--make", "500 ml", "Tern"], ["Tern", "--make=0.5l"],
+                      ["Tern", "--make", "1/2", "l"]):
+            self.assertEqual(self.json("card", *words), wanted)
+        # A US pint is 473.176473 ml (NIST Handbook 44, appendix C).
+        pint = self.json("card", "--make", "1", "pint", "us", "Tern")
+        self.assertAlmostEqual(pint["makes"]["value"], 473.2, delta=0.3)
+
+    def test_a_recipe_with_several_solutions_gets_a_card_for_each(self):
+        cards = self.json("card", "Heron")
+        self.assertEqual([card["section"] for card in cards["cards"]], ["part A", "part B", "working"])
+        text = self.scruple("card", "Heron")
+        self.assertEqual(self.scruple("card", "Heron", "--as", "html").count("</html>"), 1)
+        self.assertLess(text.index("hydroquinone"), text.index("sodium carbonate"))
+
+    def test_as_much_as_films_take_by_the_capacity(self):
+        # 4 films per 1 l: six take 1.5 l.
+        card = self.json("card", "Heron", "working", "--films", "6", "135")
+        self.assertEqual(card["makes"], {"value": 1500, "unit": "ml"})
+        both = self.json("card", "Heron", "working", "--films", "2", "135", "--films", "4", "135")
+        self.assertEqual(both["makes"], card["makes"])
+
+    def test_as_much_as_a_jar_allows(self):
+        card = self.json("card", "Tern", "--with", "sodium sulfite (anhydrous) 43 g")
+        self.assertAlmostEqual(card["makes"]["value"], 43 / 30 * 1000, delta=1)
+
+    def test_the_only_bench_is_used_and_one_of_several_must_be_named(self):
+        self.put("bench.scruple", "bench Marsh\n    balance   1 g up to 500 g\n")
+        self.assertEqual(self.grams(self.json("card", "Tern", "--make", "110ml")), {"sodium sulfite": 3})
+        self.put("other.scruple", "bench Dune\n    balance   0.1 g up to 500 g\n")
+        self.assertIn("`Marsh` or `Dune`", self.refused("card", "Tern"))
+        self.assertEqual(self.grams(self.json("card", "Tern", "--make", "110ml", "--bench", "dune")),
+                         {"sodium sulfite": 3.3})
+
+    def test_variants_must_be_named(self):
+        self.put("gull.scruple", "recipe Gull\n    variants soft, hard\n    water 700 ml\n"
+                                 "    potassium bromide 1 g soft, 2 g hard\n    water to make 1 l\n")
+        self.assertIn("`soft` or `hard`", self.refused("card", "Gull"))
+        self.assertEqual(self.grams(self.json("card", "Gull", "--variant", "Hard")), {"potassium bromide": 2})
+
+    def test_the_day_of_mixing_is_on_the_card(self):
+        self.assertIn("2026-12-03", self.scruple("card", "Tern", "--mixed", "2026-12-03"))
+
+
+class Scaled(Workspace):
+    def setUp(self):
+        super().setUp()
+        self.put("in/heron.scruple", HERON + "\n" + TERN)
+
+    def test_a_scaled_recipe_compiles_and_keeps_its_comments(self):
+        for name, comment in {"Heron": "# the shed is cold", "Tern": "# by the open window"}.items():
+            text = self.scruple("scaled", name, "--make", "2l", "--in", "in")
+            self.assertIn(comment, text)
+            self.put("out/scaled.scruple", text)
+            self.scruple("check", "--in", "out")
+
+    def test_by_three_and_by_a_third_is_where_it_began(self):
+        once = self.scruple("scaled", "Tern", "--make", "3l", "--in", "in")
+        self.assertRegex(once, r"sodium sulfite \(anhydrous\) +90 g")
+        self.put("out/scaled.scruple", once)
+        back = self.scruple("scaled", "Tern", "--make", "1l", "--in", "out")
+        self.assertEqual(back, TERN)
+
+    def test_solutions_that_scale_differently_must_be_named(self):
+        self.put("in/heron.scruple", HERON.replace("water to make                  1 l\n\npart B",
+                                                   "water to make                  2 l\n\npart B"))
+        self.assertIn("`Heron part A`", self.refused("scaled", "Heron", "--make", "500ml", "--in", "in"))
+        text = self.scruple("scaled", "Heron", "part", "A", "--make", "500ml", "--in", "in")
+        self.assertRegex(text, r"sodium carbonate \(anhydrous\) +12.5 g")
+
+
+class Tidy(Workspace):
+    untidy = "recipe   Tern\nwater   700 ml\n\n\n\n   # note\nmetol    5 g\nwater to make 1 l"
+
+    def test_files_are_rewritten_once(self):
+        self.put("tern.scruple", self.untidy)
+        self.assertIn("tern.scruple\n1 file looked at, 1 changed", self.scruple("tidy"))
+        tidy = self.text("tern.scruple")
+        self.assertNotEqual(tidy, self.untidy)
+        self.assertIn("# note", tidy)
+        self.assertIn("1 file looked at, 0 changed", self.scruple("tidy"))
+        self.assertEqual(self.text("tern.scruple"), tidy)
+        self.assertEqual(self.names(), ["tern.scruple"])
+
+    def test_check_lists_and_changes_nothing(self):
+        self.put("tern.scruple", self.untidy)
+        self.assertIn("tern.scruple\n1 file looked at, 1 would change", self.scruple("tidy", "--check", status=FAULTS))
+        self.assertEqual(self.text("tern.scruple"), self.untidy)
+        self.scruple("tidy")
+        self.scruple("tidy", "--check")
+
+    def test_a_file_with_a_line_that_cannot_be_read_is_left_and_others_are_done(self):
+        broken = self.untidy + "\n)(\n"
+        self.put("a.scruple", broken)
+        self.put("b.scruple", self.untidy)
+        self.put("c.scruple", b"\xff")
+        done = self.run_scruple("tidy")
+        self.assertEqual(done.returncode, FAULTS)
+        self.assertIn(b"a.scruple is left as it is: line 9 cannot be read", done.stderr)
+        self.assertIn(b"c.scruple is left as it is", done.stderr)
+        self.assertIn(b"3 files looked at, 1 changed", done.stdout)
+        self.assertEqual(self.text("a.scruple"), broken)
+        self.assertNotEqual(self.text("b.scruple"), self.untidy)
+
+    def test_files_and_folders_may_be_named(self):
+        self.put("a.scruple", self.untidy)
+        self.put("deep/b.scruple", self.untidy)
+        self.scruple("tidy", "deep")
+        self.assertEqual(self.text("a.scruple"), self.untidy)
+        self.assertNotEqual(self.text("deep/b.scruple"), self.untidy)
+        files = self.json("tidy", "a.scruple", "deep/b.scruple")["files"]
+        self.assertEqual([(f["file"], f["state"]) for f in files],
+                         [("a.scruple", "changed"), ("deep/b.scruple", "unchanged")])
+
+
+class Chemicals(Workspace):
+    def test_a_chemical_by_any_of_its_names(self):
+        card = self.scruple("chemical", "sodium carbonate")
+        self.assertIn("497-19-8", card)  # CAS registry number of sodium carbonate
+        self.assertEqual(self.scruple("chemical", "washing", "soda"), card)
+        self.assertIn("</html>", self.scruple("chemical", "washing soda", "--as", "html"))
+
+    def test_weighing_another_form(self):
+        # Molar masses 105.988 and 124.003 g/mol (CIAAW 2021 abridged weights): 30 g is 35.10 g.
+        for words in (["30 g sodium carbonate (anhydrous)"], ["30", "g", "sodium", "carbonate", "(anhydrous)"],
+                      ["sodium carbonate (anhydrous) 30 g"]):
+            found = self.json("weigh", *words, "--as-form", "monohydrate")
+            self.assertAlmostEqual(found["as"][0]["amount"]["value"], 30 * 124.003 / 105.988, delta=0.01)
+            self.assertAlmostEqual(found["mol"], 30 / 105.988, delta=0.0001)
+        self.assertIn("35.1\u00a0g", self.scruple("weigh", "30 g sodium carbonate (anhydrous)", "--as-form", "Monohydrate"))
+
+    def test_without_a_form_all_others_are_shown(self):
+        found = self.json("weigh", "1 oz av sodium carbonate (monohydrate)")
+        self.assertEqual({row["form"] for row in found["as"]}, {"anhydrous", "decahydrate"})
+        # An avoirdupois ounce is 28.349523125 g (NIST Handbook 44, appendix C).
+        self.assertAlmostEqual(found["amount"]["value"], 28.35, delta=0.005)
+
+    def test_forms_that_are_not_there(self):
+        message = self.refused("weigh", "30 g sodium carbonate (anhydrous)", "--as-form", "dodecahydrate")
+        self.assertIn("`decahydrate`", message)
+
+
+class Shopping(Workspace):
+    def test_a_plan_becomes_a_list(self):
+        self.put("month.scruple", HERON + re.sub(r"(?m)^ +\| ?", "    ", """
+            process roll film
+            | Heron working   8 min at 20 C
+            plan December
+            | 2026-12-03   8 films 135 through roll film
+        """).replace("            ", ""))
+        wanted = self.scruple("shopping", "December")
+        self.assertIn("hydroquinone", wanted)
+        self.assertEqual(self.scruple("shopping"), wanted)
+        # 8 films at 4 per litre: 2 l working, 0.5 l of part A, 5 g.
+        rows = self.json("shopping", "december")["chemicals"]
+        need = {row["chemical"]: row["needed"] for row in rows if "hydroquinone" in row["chemical"]}
+        self.assertEqual(need["hydroquinone"], {"value": 5, "unit": "g"})
