@@ -9,12 +9,13 @@
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/shopping.hpp"
+#include "scruple/plan/weigh.hpp"
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::emit {
 
 struct TextStyle {
-    std::size_t width = 80;
+    std::size_t width = 80;  ///< columns; taken as 40 to 80
 };
 
 [[nodiscard]] std::string card_text(const plan::Card& card, const TextStyle& style);
@@ -30,11 +31,17 @@ struct TextStyle {
 [[nodiscard]] std::string chemical_html(const check::Chemical& chemical);
 [[nodiscard]] std::string chemical_json(const check::Chemical& chemical);
 
+/// One amount of one form of a chemical as each of some other forms; at least one of them.
+[[nodiscard]] std::string weigh_text(std::span<const plan::Weighing> weighings, const TextStyle& style);
+[[nodiscard]] std::string weigh_html(std::span<const plan::Weighing> weighings);
+[[nodiscard]] std::string weigh_json(std::span<const plan::Weighing> weighings);
+
 /// One canonical layout: twice equals once, and the tree of the result is the tree of the input.
 [[nodiscard]] std::string tidy_text(const text::Source& source, const syntax::Tree& tree);
 
 /// The statements of one recipe (from its heading to the next one) as recipe text with every extensive
-/// amount multiplied by `factor`, exactly and in the author's units, the author's comments in place.
+/// amount multiplied by `factor`, exactly and in the author's units, the author's comments in place. Numbers that
+/// are multiplied come in one spelling (`1.5` for `1 1/2` and `1.50`); their values are exact.
 [[nodiscard]] std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
                                       const quantity::Exact& factor);
 

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+// Mixing cards as one page, each on paper of its own, in the order in which hands need it.
+#include <fmt/format.h>
+
+#include "html.hpp"
+#include "scruple/emit/emit.hpp"
+#include "scruple/plan/calendar.hpp"
+#include "words.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using html::element;
+using html::Markup;
+using plan::Card;
+using plan::Work;
+
+Markup head(const Card& card) {
+    Markup all = element("h1", words::title(card));
+    const std::string subtitle = words::subtitle(card);
+    if (!subtitle.empty()) all += element("p", subtitle);
+    const std::string for_what = card.makes_for.empty() ? "" : " for " + card.makes_for;
+    all += element("p", "class=\"makes\"", fmt::format("makes {}{}", card.makes.with_unit(), for_what));
+    Markup blanks;
+    blanks +=
+        card.mixed_on ? element("span", "Mixed on " + plan::day_text(*card.mixed_on)) : html::to_write("Mixed on");
+    blanks += html::to_write("by");
+    blanks += html::to_write("batch");
+    all += element("p", "class=\"blanks\"", blanks);
+    if (!card.warnings.empty()) all += element("p", element("b", words::warnings_below(card)));
+    return element("header", all);
+}
+
+std::string with_source(std::string_view text, const std::string& source) {
+    return source.empty() ? std::string(text) : fmt::format("{} ({})", text, source);
+}
+
+Markup cautions(const Card& card) {
+    std::vector<std::string> lines;
+    for (const plan::Caution& caution : card.cautions) lines.push_back(with_source(caution.text, caution.source));
+    Markup all = element("h2", "Before you open anything");
+    all += html::list(lines);
+    for (const plan::HazardRow& row : card.hazards)
+        all += element("p", with_source(fmt::format("{}: {}", row.chemical, words::hazards(row.codes)), row.source));
+    all += element("p", words::read_the_sheet);
+    all += element("p", words::no_first_aid);
+    return element("section", "class=\"cautions\"", all);
+}
+
+Markup gather(const Card& card) {
+    html::Table table({"what", "form", "amount"}, 1);
+    for (const plan::Gathered& thing : card.gather) {
+        const std::string wanted = thing.optional ? "only if you want it" : "";
+        table.row({words::listed({thing.chemical, thing.note, wanted}), thing.form, thing.amount.with_unit()});
+    }
+    return html::section("Put out on the bench", element("div", "class=\"gather\"", table.take()));
+}
+
+Markup amount(const Work& work) {
+    if (!work.amount) return {};
+    const std::string_view before = words::before_amount(work);
+    Markup all;
+    if (!before.empty()) all += element("small", fmt::format("{} ", before));
+    all += html::words(work.amount->with_unit());
+    return element("span", "class=\"amount\"", all);
+}
+
+Markup clock() {
+    Markup all;
+    for (const std::string_view label : {"started", "ended"}) {
+        Markup one = html::words(label);
+        one += element("span", "class=\"clock\"", Markup{});
+        all += element("span", "class=\"tick\"", one);
+    }
+    return element("p", all);
+}
+
+Markup boxes(const Work& work) {
+    Markup all;
+    if (work.weighed_box) all += html::box("weighed");
+    if (work.clear_box) all += html::box("clear");
+    return all.text.empty() ? all : element("p", all);
+}
+
+Markup step(const Work& work) {
+    Markup line = amount(work);
+    line += element("span", "class=\"what\"", work.what);
+    Markup all = element("span", "class=\"number\"", fmt::format("{}", work.n));
+    all += element("p", line);
+    for (const std::string& remark : words::remarks(work)) all += element("p", remark);
+    all += boxes(work);
+    if (work.seconds) all += clock();
+    if (work.running) all += element("p", words::running(work));
+    return element("li", all);
+}
+
+Markup work(const Card& card) {
+    Markup steps;
+    for (const Work& line : card.work) steps += step(line);
+    if (steps.text.empty()) return {};
+    return html::section("Mix, in this order", element("ol", "class=\"work\"", steps));
+}
+
+Markup end_checks(const Card& card) {
+    Markup all = element("p", html::box("clear, and nothing left at the bottom"));
+    all += element("p", html::to_write("colour"));
+    for (const std::string& check : card.checks) all += element("p", html::to_write(check + ", found"));
+    return html::section("When it is mixed", all);
+}
+
+Markup tally() {
+    Markup group;
+    for (int i = 0; i < words::tally_of_group; ++i) group += element("span", "class=\"box\"", Markup{});
+    Markup all;
+    for (int i = 0; i < words::tally_groups; ++i) all += element("span", group);
+    Markup both = element("p", "One box for each film or sheet that has gone through:");
+    both += element("div", "class=\"tally\"", all);
+    return both;
+}
+
+Markup life(const Card& card) {
+    Markup all;
+    for (const plan::Life& life : card.keeps) {
+        const std::string text = "keeps " + life.text;
+        if (life.use_by)
+            all += element("p", fmt::format("{}, use by {}", text, plan::day_text(*life.use_by)));
+        else
+            all += element("p", html::to_write(text + ", use by"));
+    }
+    if (!card.use_within.empty()) all += element("p", "use within " + card.use_within);
+    for (const std::string& rule : card.capacity) all += element("p", rule);
+    if (words::wants_tally(card)) all += tally();
+    return html::section("How long and how much", all);
+}
+
+Markup contents(const Card& card) {
+    html::Table table({"what", "form", "g/l", "mol/l"}, 2);
+    for (const plan::ContentRow& row : card.contents)
+        table.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)});
+    return html::section("What is in it", table.take());
+}
+
+Markup warnings(const Card& card) {
+    std::vector<std::string> lines;
+    for (const plan::Warning& warning : card.warnings)
+        lines.push_back(fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name));
+    return html::section("Warnings", html::list(lines));
+}
+
+Markup one_card(const Card& card) {
+    Markup all = head(card);
+    all += cautions(card);
+    all += gather(card);
+    all += work(card);
+    all += end_checks(card);
+    all += life(card);
+    all += contents(card);
+    all += html::section("What was assumed", html::list(card.assumed));
+    all += warnings(card);
+    all += html::section("Notes", html::list(card.notes));
+    all += html::section("From", html::list(card.sources));
+    all += element("footer", element("p", words::drain));
+    return element("article", all);
+}
+
+}  // namespace
+
+std::string card_html(std::span<const plan::Card> cards) {
+    Markup all;
+    for (const Card& card : cards) all += one_card(card);
+    return html::page(cards.size() == 1 ? words::title(cards[0]) : "Mixing cards", element("main", all));
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+// A mixing card for a terminal or a plain printer, in the order in which hands need it.
+#include <fmt/format.h>
+
+#include "layout.hpp"
+#include "scruple/plan/calendar.hpp"
+#include "scruple/text/printable.hpp"
+#include "words.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using plan::Card;
+using plan::Work;
+
+constexpr std::string_view box = "□";
+constexpr std::string_view blank_date = "______________";
+constexpr std::string_view blank_time = "\u00A0____:____";
+
+void head(Sheet& sheet, const Card& card) {
+    sheet.blank();
+    sheet.item("", words::title(card), "makes " + card.makes.with_unit());
+    const std::string for_what = card.makes_for.empty() ? "" : "for " + card.makes_for;
+    sheet.item("", words::subtitle(card), text::printable(for_what));
+    sheet.blank();
+    const std::string day = card.mixed_on ? plan::day_text(*card.mixed_on) : std::string(blank_date);
+    sheet.item("", fmt::format("Mixed on {0}{2}by{3}{1}{2}batch{3}{1}", day, blank_date, wide_gap, plan::unit_blank));
+    if (!card.warnings.empty()) {
+        sheet.blank();
+        sheet.item("", words::warnings_below(card));
+    }
+}
+
+void cautions(Sheet& sheet, const Card& card) {
+    sheet.heading("Before you open anything");
+    for (const plan::Caution& caution : card.cautions) {
+        sheet.item("! ", caution.text);
+        if (!caution.source.empty()) sheet.indented(2, fmt::format("({})", caution.source));
+        sheet.blank();
+    }
+    for (const plan::HazardRow& row : card.hazards) {
+        sheet.item("  ", fmt::format("{}: {}", row.chemical, words::hazards(row.codes)));
+        if (!row.source.empty()) sheet.indented(4, fmt::format("({})", row.source));
+    }
+    if (!card.hazards.empty()) sheet.blank();
+    sheet.indented(2, words::read_the_sheet);
+    sheet.indented(2, words::no_first_aid);
+}
+
+void gather(Sheet& sheet, const Card& card) {
+    if (card.gather.empty()) return;
+    sheet.heading("Put out on the bench");
+    AmountColumn amounts;
+    for (const plan::Gathered& thing : card.gather) amounts.make_room(thing.amount.text, thing.amount.unit);
+    for (const plan::Gathered& thing : card.gather) {
+        const std::string name = words::chemical(thing.chemical, thing.form);
+        const std::string wanted = thing.optional ? "only if you want it" : "";
+        sheet.item(fmt::format("{}  {}   ", box, amounts.line(thing.amount.text, thing.amount.unit)),
+                   words::listed({name, thing.note, wanted}));
+    }
+}
+
+/// Each box has a column of its own, whether the line has the other one or not.
+std::string boxes(const Work& work) {
+    if (!work.weighed_box && !work.clear_box) return {};
+    return fmt::format("{:9}   {:7}", work.weighed_box ? "□ weighed" : "", work.clear_box ? "□ clear" : "");
+}
+
+std::string number_before_unit(const Work& work) {
+    const std::string_view before = words::before_amount(work);
+    return before.empty() ? work.amount->text : fmt::format("{} {}", before, work.amount->text);
+}
+
+AmountColumn amounts_of(const Card& card) {
+    AmountColumn amounts;
+    for (const Work& work : card.work)
+        if (work.amount) amounts.make_room(number_before_unit(work), work.amount->unit);
+    return amounts;
+}
+
+void step(Sheet& sheet, const Work& work, const AmountColumn& amounts) {
+    const std::string amount =
+        work.amount ? amounts.line(number_before_unit(work), work.amount->unit) : std::string(amounts.width(), ' ');
+    const std::string lead = fmt::format("{:>3}   {}   ", work.n, amount);
+    const std::size_t indent = 3 + 3 + amounts.width() + 3;
+    sheet.item(lead, work.what, boxes(work));
+    for (const std::string& remark : words::remarks(work)) sheet.indented(indent, remark);
+    if (work.seconds) sheet.indented(indent, fmt::format("started{0}{1}ended{0}", blank_time, wide_gap));
+    if (work.running) sheet.indented(indent, words::running(work));
+    sheet.blank();
+}
+
+void work(Sheet& sheet, const Card& card) {
+    sheet.heading("Mix, in this order");
+    const AmountColumn amounts = amounts_of(card);
+    for (const Work& line : card.work) step(sheet, line, amounts);
+}
+
+void end_checks(Sheet& sheet, const Card& card) {
+    sheet.heading("When it is mixed");
+    sheet.item("", "clear, and nothing left at the bottom", box);
+    sheet.item("", "colour", "______________");
+    for (const std::string& check : card.checks) sheet.item("", check, "found ______________");
+}
+
+void tally(Sheet& sheet) {
+    std::vector<std::string> group(words::tally_of_group, std::string(box));
+    const std::vector<std::string> row(words::tally_groups, words::listed(group, plan::unit_blank));
+    sheet.blank();
+    sheet.item("", "One box for each film or sheet that has gone through:");
+    sheet.blank();
+    sheet.item("", words::listed(row, wide_gap));
+}
+
+void life(Sheet& sheet, const Card& card) {
+    if (card.keeps.empty() && card.use_within.empty() && card.capacity.empty()) return;
+    sheet.heading("How long and how much");
+    for (const plan::Life& life : card.keeps)
+        sheet.item("", "keeps " + life.text,
+                   fmt::format("use by {}", life.use_by ? plan::day_text(*life.use_by) : std::string(blank_date)));
+    if (!card.use_within.empty()) sheet.item("", "use within " + card.use_within);
+    for (const std::string& rule : card.capacity) sheet.item("", rule);
+    if (words::wants_tally(card)) tally(sheet);
+}
+
+void contents(Sheet& sheet, const Card& card) {
+    if (card.contents.empty()) return;
+    sheet.heading("What is in it");
+    sheet.item("", "", fmt::format("{:>10}   {:>10}", "g/l", "mol/l"));
+    for (const plan::ContentRow& row : card.contents)
+        sheet.item(
+            "", words::chemical(row.chemical, row.form),
+            fmt::format("{:>10}   {:>10}", words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)));
+}
+
+void list(Sheet& sheet, std::string_view heading, const std::vector<std::string>& lines) {
+    if (lines.empty()) return;
+    sheet.heading(heading);
+    for (const std::string& line : lines) sheet.item("- ", line);
+}
+
+void warnings(Sheet& sheet, const Card& card) {
+    if (card.warnings.empty()) return;
+    sheet.heading("Warnings");
+    for (const plan::Warning& warning : card.warnings)
+        sheet.item("! ", fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name));
+}
+
+}  // namespace
+
+std::string card_text(const plan::Card& card, const TextStyle& style) {
+    Sheet sheet(style);
+    head(sheet, card);
+    cautions(sheet, card);
+    gather(sheet, card);
+    work(sheet, card);
+    end_checks(sheet, card);
+    life(sheet, card);
+    contents(sheet, card);
+    list(sheet, "What was assumed", card.assumed);
+    warnings(sheet, card);
+    list(sheet, "Notes", card.notes);
+    list(sheet, "From", card.sources);
+    sheet.blank();
+    sheet.item("", words::drain);
+    return sheet.take();
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+#include "html.hpp"
+
+#include <fmt/format.h>
+
+#include "scruple/text/printable.hpp"
+#include "style.hpp"
+
+namespace scruple::emit::html {
+namespace {
+
+std::string_view escape_of(char c) {
+    switch (c) {
+        case '&':
+            return "&amp;";
+        case '<':
+            return "&lt;";
+        case '>':
+            return "&gt;";
+        case '"':
+            return "&quot;";
+        case '\'':
+            return "&#39;";
+        default:
+            return {};
+    }
+}
+
+bool stands_in_a_line(std::string_view name) {
+    return name == "b" || name == "span" || name == "small";
+}
+
+}  // namespace
+
+Markup words(std::string_view text) {
+    Markup result;
+    for (const char c : text::printable(text)) {
+        const std::string_view escape = escape_of(c);
+        if (escape.empty())
+            result.text += c;
+        else
+            result.text += escape;
+    }
+    return result;
+}
+
+Markup element(std::string_view name, std::string_view attributes, const Markup& inside) {
+    return {fmt::format("<{}{}{}>{}</{}>{}", name, attributes.empty() ? "" : " ", attributes, inside.text, name,
+                        stands_in_a_line(name) ? "" : "\n")};
+}
+
+Markup element(std::string_view name, const Markup& inside) {
+    return element(name, "", inside);
+}
+
+Markup element(std::string_view name, std::string_view attributes, std::string_view text) {
+    return element(name, attributes, words(text));
+}
+
+Markup element(std::string_view name, std::string_view text) {
+    return element(name, "", words(text));
+}
+
+Markup section(std::string_view heading, const Markup& inside) {
+    if (inside.text.empty()) return {};
+    Markup all = element("h2", heading);
+    all += inside;
+    return element("section", all);
+}
+
+Markup list(const std::vector<std::string>& lines, std::string_view attributes) {
+    if (lines.empty()) return {};
+    Markup items;
+    for (const std::string& line : lines) items += element("li", line);
+    return element("ul", attributes, items);
+}
+
+Table::Table(const std::vector<std::string_view>& columns, std::size_t figures)
+    : columns_(columns.size()), figures_(figures) {
+    for (std::size_t i = 0; i < columns.size(); ++i)
+        head_ += element("th", attributes(i).empty() ? "scope=\"col\"" : "scope=\"col\" class=\"figure\"", columns[i]);
+}
+
+std::string_view Table::attributes(std::size_t column) const {
+    return column + figures_ >= columns_ ? "class=\"figure\"" : "";
+}
+
+void Table::row(const std::vector<std::string>& cells) {
+    Markup all;
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        all += i == 0 ? element("th", "scope=\"row\"", cells[i]) : element("td", attributes(i), cells[i]);
+    body_ += element("tr", all);
+}
+
+Markup Table::take() const {
+    if (body_.text.empty()) return {};
+    Markup all = element("thead", element("tr", head_));
+    all += element("tbody", body_);
+    return element("table", all);
+}
+
+Markup box(std::string_view label) {
+    Markup all = element("span", "class=\"box\"", Markup{});
+    all += words(label);
+    return element("span", "class=\"tick\"", all);
+}
+
+Markup to_write(std::string_view label) {
+    Markup all = words(label);
+    all += element("span", "class=\"line\"", Markup{});
+    return element("span", "class=\"write\"", all);
+}
+
+std::string page(std::string_view title, const Markup& body) {
+    constexpr std::string_view frame = R"(<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{}'; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{}</title>
+<style>{}</style>
+</head>
+<body>
+{}</body>
+</html>
+)";
+    return fmt::format(frame, style_digest, words(title).text, style, body.text);
+}
+
+}  // namespace scruple::emit::html

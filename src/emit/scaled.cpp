@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+// A recipe for another batch: the numbers of its amounts rewritten where they stand, all else as the author left it.
+#include <algorithm>
+
+#include "blocks.hpp"
+#include "scruple/emit/emit.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using syntax::Tree;
+using text::Span;
+
+struct Edit {
+    Span span;
+    std::string text;
+};
+
+/// Whether more of the solution means more of it.
+bool grows_with_batch(quantity::Unit unit) {
+    if (unit == quantity::Unit::none) return false;
+    switch (quantity::info(unit).dimension) {
+        case quantity::Dimension::mass:
+        case quantity::Dimension::volume:
+        case quantity::Dimension::amount:
+        case quantity::Dimension::count:
+            return true;
+        case quantity::Dimension::temperature:
+        case quantity::Dimension::time:
+        case quantity::Dimension::area:
+        case quantity::Dimension::strength:
+        case quantity::Dimension::density:
+            return false;
+    }
+    return false;
+}
+
+class Scaler {
+  public:
+    Scaler(const Tree& tree, const quantity::Exact& factor) : tree_(tree), factor_(factor) {}
+
+    void operator()(const syntax::Ingredient& it) {
+        // `12 ml per 1 g borax` follows the borax, not the batch.
+        if (it.per_quantity != syntax::nowhere || it.how == syntax::Ingredient::How::unknown) return;
+        for (const syntax::Range& range : Tree::run(tree_.ranges, it.quantities)) {
+            scale(range.low.number, range.high.unit);
+            scale(range.high.number, range.high.unit);
+        }
+        for (const syntax::Detail& detail : Tree::run(tree_.details, it.details))
+            if (detail.what == syntax::Detail::What::quantity_now) scale(detail.quantity);
+    }
+    void operator()(const syntax::VesselStep& it) {
+        if (it.share == syntax::VesselStep::Share::quantity) scale(it.quantity);
+    }
+    template <class Other>
+    void operator()(const Other&) {}
+
+    /// In the order of the text, each place once.
+    [[nodiscard]] std::vector<Edit> take() {
+        std::sort(edits_.begin(), edits_.end(),
+                  [](const Edit& a, const Edit& b) { return a.span.begin < b.span.begin; });
+        const auto same = [](const Edit& a, const Edit& b) { return a.span == b.span; };
+        edits_.erase(std::unique(edits_.begin(), edits_.end(), same), edits_.end());
+        return std::move(edits_);
+    }
+
+  private:
+    void scale(syntax::Index quantity) {
+        if (quantity == syntax::nowhere) return;
+        scale(tree_.quantities[quantity].number, tree_.quantities[quantity].unit);
+    }
+    void scale(const syntax::Number& number, quantity::Unit unit) {
+        if (number.loose() || !grows_with_batch(unit)) return;
+        edits_.push_back({number.span, quantity::exact_text(number.value() * factor_)});
+    }
+
+    const Tree& tree_;
+    const quantity::Exact& factor_;
+    std::vector<Edit> edits_;
+};
+
+bool belongs_to_recipe(syntax::Block block) {
+    return block == syntax::Block::part || block == syntax::Block::bath || block == syntax::Block::working ||
+           block == syntax::Block::replenisher;
+}
+
+std::size_t end_of_recipe(const Tree& tree, std::size_t heading) {
+    for (std::size_t i = heading + 1; i < tree.statements.size(); ++i) {
+        const syntax::Heading* next = heading_of(tree.statements[i]);
+        if (next != nullptr && !belongs_to_recipe(next->block)) return with_comments_above(tree, i);
+    }
+    return tree.statements.size();
+}
+
+Span bytes_of(const text::Source& source, const Tree& tree, std::size_t first, std::size_t end) {
+    const std::uint32_t begin = line_start(source, begin_of(tree.statements[first]));
+    if (end == tree.statements.size()) return {begin, static_cast<std::uint32_t>(source.bytes.size())};
+    return {begin, line_start(source, begin_of(tree.statements[end]))};
+}
+
+std::string edited(const text::Source& source, Span whole, const std::vector<Edit>& edits) {
+    std::string text;
+    std::uint32_t at = whole.begin;
+    for (const Edit& edit : edits) {
+        text += source.at({at, edit.span.begin});
+        text += edit.text;
+        at = edit.span.end;
+    }
+    text += source.at({at, whole.end});
+    text.erase(text.find_last_not_of(" \t\r\n") + 1);
+    return text + '\n';
+}
+
+}  // namespace
+
+std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
+                        const quantity::Exact& factor) {
+    const std::size_t end = end_of_recipe(tree, heading);
+    Scaler scaler(tree, factor);
+    for (std::size_t i = heading; i < end; ++i) std::visit(scaler, tree.statements[i].node);
+    return edited(source, bytes_of(source, tree, with_comments_above(tree, heading), end), scaler.take());
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "html.hpp"
+#include "scruple/emit/emit.hpp"
+#include "shopping_words.hpp"
+#include "words.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using html::element;
+using html::Markup;
+using plan::ChemicalNeed;
+using plan::ShoppingList;
+using words::Errand;
+
+Markup solutions(const ShoppingList& list) {
+    html::Table table({"solution", "why", "to mix"}, 1);
+    for (const plan::SolutionNeed& need : list.solutions)
+        table.row({need.name, words::listed({words::reckoning(need), words::listed(need.because, "; ")}, "; "),
+                   need.to_mix.with_unit()});
+    return html::section("To mix", element("div", "class=\"gather\"", table.take()));
+}
+
+Markup errand(const ChemicalNeed& need) {
+    const bool bought = words::errand_of(need) == Errand::buy;
+    Markup line;
+    if (bought) {
+        line += html::box("");
+        line += element("span", "class=\"amount\"", words::packs(need));
+    }
+    line += element("span", "class=\"what\"", words::chemical(need.name, need.form_name));
+    Markup all = element("p", line);
+    if (bought) all += element("p", fmt::format("from {}, {}", need.supplier, words::money(need.cost, need.currency)));
+    const std::string other = words::other_form(need);
+    if (!other.empty()) all += element("p", other);
+    all += element("p", words::reckoning(need));
+    all += html::list(need.because);
+    return element("li", all);
+}
+
+Markup errands(const ShoppingList& list, Errand which, std::string_view heading) {
+    Markup all;
+    for (const ChemicalNeed& need : list.chemicals)
+        if (words::errand_of(need) == which) all += errand(need);
+    return all.text.empty() ? all : html::section(heading, element("ul", "class=\"errands\"", all));
+}
+
+Markup sums(const ShoppingList& list) {
+    html::Table table({"what", "cost"}, 1);
+    for (const plan::PostageRow& row : list.postage)
+        table.row({"postage from " + row.supplier, words::money(row.cost, row.currency)});
+    for (const auto& [currency, cost] : list.totals) table.row({"all together", words::money(cost, currency)});
+    return html::section("What it costs", table.take());
+}
+
+}  // namespace
+
+std::string shopping_html(const plan::ShoppingList& list) {
+    const std::string title = "Shopping for " + list.plan;
+    Markup all = element("h1", title);
+    all += element("p", fmt::format("{} to {}", list.first_day, list.last_day));
+    all += solutions(list);
+    all += errands(list, Errand::buy, "To buy");
+    all += errands(list, Errand::nobody_sells, "Needed, and in no price list");
+    all += errands(list, Errand::enough, "Enough on the shelf");
+    all += sums(list);
+    all += html::section("Warnings", html::list(list.warnings));
+    return html::page(title, element("main", element("article", all)));
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// A shopping list as JSON: docs/schemas/shopping.json says what is in it.
+#include "json.hpp"
+#include "scruple/emit/emit.hpp"
+#include "shopping_words.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using json::Value;
+using words::Errand;
+
+Value money(const quantity::Exact& cost, const std::string& currency) {
+    Value all;
+    all["value"] = json::number(cost, 2);
+    all["currency"] = currency;
+    return all;
+}
+
+Value solution(const plan::SolutionNeed& need) {
+    Value all;
+    all["solution"] = need.name;
+    all["needed"] = json::figure(need.needed);
+    all["on_hand"] = json::figure(need.on_hand);
+    all["to_mix"] = json::figure(need.to_mix);
+    all["because"] = need.because;
+    return all;
+}
+
+Value bought(const plan::ChemicalNeed& need) {
+    if (words::errand_of(need) != Errand::buy) return nullptr;
+    Value all;
+    all["supplier"] = need.supplier;
+    all["form"] = json::text_or_null(need.buy_form.empty() ? need.form_name : need.buy_form);
+    all["amount"] = json::figure(need.buy_form.empty() ? need.to_buy : need.to_buy_as);
+    all["pack"] = need.pack;
+    all["packs"] = need.packs;
+    all["cost"] = money(need.cost, need.currency);
+    all["left_over"] = json::figure(need.left_over);
+    return all;
+}
+
+Value chemical(const plan::ChemicalNeed& need) {
+    Value all;
+    all["chemical"] = need.name;
+    all["form"] = json::text_or_null(need.form_name);
+    all["needed"] = json::figure(need.needed);
+    all["on_hand"] = json::figure(need.on_hand);
+    all["to_buy"] = json::figure(need.to_buy);
+    all["buy"] = bought(need);
+    all["because"] = need.because;
+    return all;
+}
+
+Value postage(const plan::PostageRow& row) {
+    Value all;
+    all["supplier"] = row.supplier;
+    all["cost"] = money(row.cost, row.currency);
+    return all;
+}
+
+}  // namespace
+
+std::string shopping_json(const plan::ShoppingList& list) {
+    Value all;
+    all["kind"] = "shopping";
+    all["plan"] = list.plan;
+    all["from"] = json::text_or_null(list.first_day);
+    all["to"] = json::text_or_null(list.last_day);
+    all["solutions"] = json::each(list.solutions, solution);
+    all["chemicals"] = json::each(list.chemicals, chemical);
+    all["postage"] = json::each(list.postage, postage);
+    all["totals"] = json::each(list.totals, [](const auto& total) { return money(total.second, total.first); });
+    all["warnings"] = list.warnings;
+    return json::document(all);
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "layout.hpp"
+#include "scruple/text/source.hpp"
+#include "shopping_words.hpp"
+#include "words.hpp"
+
+namespace scruple::emit {
+namespace {
+
+using plan::ChemicalNeed;
+using plan::ShoppingList;
+using words::Errand;
+
+std::string name_of(const ChemicalNeed& need) {
+    return words::chemical(need.name, need.form_name);
+}
+
+void because(Sheet& sheet, std::size_t indent, const std::vector<std::string>& reasons) {
+    for (const std::string& reason : reasons) sheet.item(std::string(indent, ' ') + "- ", reason);
+}
+
+void solutions(Sheet& sheet, const ShoppingList& list) {
+    if (list.solutions.empty()) return;
+    sheet.heading("To mix");
+    AmountColumn amounts;
+    for (const plan::SolutionNeed& need : list.solutions) amounts.make_room(need.to_mix.text, need.to_mix.unit);
+    for (const plan::SolutionNeed& need : list.solutions) {
+        sheet.item(amounts.line(need.to_mix.text, need.to_mix.unit) + "   ", need.name);
+        sheet.indented(amounts.width() + 3, words::reckoning(need));
+        because(sheet, amounts.width() + 3, need.because);
+        sheet.blank();
+    }
+}
+
+void errand(Sheet& sheet, const ChemicalNeed& need, std::size_t column) {
+    const bool bought = words::errand_of(need) == Errand::buy;
+    const std::string lead = bought ? "□  " + padded_left(words::packs(need), column) + "   " : "";
+    const std::size_t indent = bought ? column + 6 : 2;
+    sheet.item(lead, name_of(need), bought ? words::money(need.cost, need.currency) : "");
+    if (bought) sheet.indented(indent, "from " + need.supplier);
+    const std::string other = words::other_form(need);
+    if (!other.empty()) sheet.indented(indent, other);
+    sheet.indented(indent, words::reckoning(need));
+    because(sheet, indent, need.because);
+    sheet.blank();
+}
+
+void errands(Sheet& sheet, const ShoppingList& list, Errand which, std::string_view heading) {
+    std::size_t column = 0;
+    bool any = false;
+    for (const ChemicalNeed& need : list.chemicals) {
+        if (words::errand_of(need) != which) continue;
+        any = true;
+        column = std::max(column, text::display_width(words::packs(need)));
+    }
+    if (!any) return;
+    sheet.heading(heading);
+    for (const ChemicalNeed& need : list.chemicals)
+        if (words::errand_of(need) == which) errand(sheet, need, column);
+}
+
+void sums(Sheet& sheet, const ShoppingList& list) {
+    if (list.postage.empty() && list.totals.empty()) return;
+    sheet.heading("What it costs");
+    for (const plan::PostageRow& row : list.postage)
+        sheet.item("", "postage from " + row.supplier, words::money(row.cost, row.currency));
+    for (const auto& [currency, cost] : list.totals) sheet.item("", "all together", words::money(cost, currency));
+}
+
+}  // namespace
+
+std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style) {
+    Sheet sheet(style);
+    sheet.blank();
+    sheet.item("", "Shopping for " + list.plan);
+    sheet.item("", fmt::format("{} to {}", list.first_day, list.last_day));
+    solutions(sheet, list);
+    errands(sheet, list, Errand::buy, "To buy");
+    errands(sheet, list, Errand::nobody_sells, "Needed, and in no price list");
+    errands(sheet, list, Errand::enough, "Enough on the shelf");
+    sums(sheet, list);
+    if (!list.warnings.empty()) sheet.heading("Warnings");
+    for (const std::string& warning : list.warnings) sheet.item("! ", warning);
+    return sheet.take();
+}
+
+}  // namespace scruple::emit

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// What the text and the page of a shopping list both say.
+#pragma once
+
+#include <string>
+
+#include "scruple/plan/shopping.hpp"
+
+namespace scruple::emit::words {
+
+/// `17.80`: two places, always.
+[[nodiscard]] std::string money(const quantity::Exact& value);
+[[nodiscard]] std::string money(const quantity::Exact& value, const std::string& currency);
+
+enum class Errand { buy, nobody_sells, enough };
+[[nodiscard]] Errand errand_of(const plan::ChemicalNeed& need);
+
+/// `2 × 500 g`
+[[nodiscard]] std::string packs(const plan::ChemicalNeed& need);
+/// `needed 900 g, on hand 180 g, to buy 720 g; 280 g will be left`
+[[nodiscard]] std::string reckoning(const plan::ChemicalNeed& need);
+[[nodiscard]] std::string reckoning(const plan::SolutionNeed& need);
+/// `sold as crystals: 1440 g of it`; empty where the form is the one asked for.
+[[nodiscard]] std::string other_form(const plan::ChemicalNeed& need);
+
+}  // namespace scruple::emit::words

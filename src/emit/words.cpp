@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: MIT
+#include "words.hpp"
+
+#include <fmt/format.h>
+
+#include "scruple/quantity/exact.hpp"
+
+namespace scruple::emit::words {
+
+std::string listed(const std::vector<std::string>& parts, std::string_view between) {
+    std::string all;
+    for (const std::string& part : parts) {
+        if (part.empty()) continue;
+        if (!all.empty()) all += between;
+        all += part;
+    }
+    return all;
+}
+
+std::string title(const plan::Card& card) {
+    return listed({card.recipe, card.section});
+}
+
+std::string subtitle(const plan::Card& card) {
+    return listed({card.is_a, card.strength, card.variant.empty() ? "" : "variant " + card.variant});
+}
+
+std::string chemical(std::string_view name, std::string_view form) {
+    return form.empty() ? std::string(name) : fmt::format("{} ({})", name, form);
+}
+
+std::string_view before_amount(const plan::Work& work) {
+    if (work.up_to) return "up to";
+    return work.about ? "about" : "";
+}
+
+std::string rounding(const plan::Figure& figure) {
+    if (!(figure.error_percent > 1)) return {};
+    return fmt::format("rounded by {}\u00A0%", quantity::significant_text(figure.error_percent, 2));
+}
+
+namespace {
+
+bool is_put_elsewhere(const plan::Work& work) {
+    const bool named_already =
+        work.what_to_do == plan::Work::Do::open_vessel || work.what_to_do == plan::Work::Do::set_aside;
+    return !work.vessel.empty() && !named_already;
+}
+
+}  // namespace
+
+std::vector<std::string> remarks(const plan::Work& work) {
+    std::vector<std::string> all;
+    if (!work.at.empty()) all.push_back("at " + work.at);
+    if (is_put_elsewhere(work)) all.push_back("in the other vessel: " + work.vessel);
+    all.insert(all.end(), work.details.begin(), work.details.end());
+    if (work.amount) {
+        const std::string with =
+            work.amount->instrument.empty() ? std::string() : "with the " + work.amount->instrument;
+        // Advice says by how much the reading would be off.
+        const std::string how = listed({with, work.advice.empty() ? rounding(*work.amount) : ""});
+        if (!how.empty()) all.push_back(how);
+    }
+    all.insert(all.end(), work.advice.begin(), work.advice.end());
+    return all;
+}
+
+std::string running(const plan::Work& work) {
+    if (!work.running) return {};
+    return fmt::format("now in {} vessel: {}{}", work.vessel.empty() ? "the" : "that",
+                       work.running_estimated ? "about " : "", work.running->with_unit());
+}
+
+std::string hazards(const std::vector<std::string>& codes) {
+    return codes.empty() ? std::string(no_caution) : listed(codes);
+}
+
+bool wants_tally(const plan::Card& card) {
+    for (const std::string& rule : card.capacity)
+        if (rule.find("one-shot") != std::string::npos) return false;
+    return !card.capacity.empty();
+}
+
+std::string warnings_below(const plan::Card& card) {
+    if (card.warnings.empty()) return {};
+    const bool one = card.warnings.size() == 1;
+    return fmt::format("{} warning{} at the end of this card: read {} first.", card.warnings.size(), one ? "" : "s",
+                       one ? "it" : "them");
+}
+
+std::string table_figure(double value) {
+    return quantity::significant_text(value, 4);
+}
+
+std::string_view name_of(plan::Work::Do what) {
+    switch (what) {
+        case plan::Work::Do::water:
+            return "water";
+        case plan::Work::Do::add:
+            return "add";
+        case plan::Work::Do::make_up:
+            return "make up";
+        case plan::Work::Do::stir:
+            return "stir";
+        case plan::Work::Do::wait:
+            return "wait";
+        case plan::Work::Do::stand:
+            return "stand";
+        case plan::Work::Do::filter:
+            return "filter";
+        case plan::Work::Do::cool:
+            return "cool";
+        case plan::Work::Do::warm:
+            return "warm";
+        case plan::Work::Do::watch:
+            return "watch";
+        case plan::Work::Do::act:
+            return "act";
+        case plan::Work::Do::open_vessel:
+            return "open vessel";
+        case plan::Work::Do::pour_in:
+            return "pour in";
+        case plan::Work::Do::set_aside:
+            return "set aside";
+    }
+    return {};
+}
+
+}  // namespace scruple::emit::words

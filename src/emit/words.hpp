@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+// What the text and the page of a card both say, in the words in which they say it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "scruple/plan/card.hpp"
+
+namespace scruple::emit::words {
+
+inline constexpr std::string_view no_caution = "no caution recorded";
+inline constexpr std::string_view read_the_sheet =
+    "Check the safety data sheet of each chemical before you open it. Where it differs from this, the sheet wins.";
+inline constexpr std::string_view check_the_sheet = "check the safety data sheet";
+inline constexpr std::string_view no_first_aid =
+    "No first-aid advice is given here: follow the data sheet, or call your poison centre.";
+inline constexpr std::string_view drain = "Local rules decide what may go down a drain; this card does not.";
+
+/// `, ` between the parts that say something.
+[[nodiscard]] std::string listed(const std::vector<std::string>& parts, std::string_view between = ", ");
+
+/// `Lantern, part A`
+[[nodiscard]] std::string title(const plan::Card& card);
+/// `film developer, stock, variant soft`
+[[nodiscard]] std::string subtitle(const plan::Card& card);
+
+/// `sodium sulfite (anhydrous)`
+[[nodiscard]] std::string chemical(std::string_view name, std::string_view form);
+
+/// `about`, `up to` or nothing, to stand before the figure.
+[[nodiscard]] std::string_view before_amount(const plan::Work& work);
+/// What stands under the line of a step: what to know while doing it.
+[[nodiscard]] std::vector<std::string> remarks(const plan::Work& work);
+/// `now in the vessel: about 352 ml`; empty where it is not known.
+[[nodiscard]] std::string running(const plan::Work& work);
+/// `rounded by 1.7 %`; empty up to 1 %.
+[[nodiscard]] std::string rounding(const plan::Figure& figure);
+
+/// `H302, H317`, or that no caution is recorded.
+[[nodiscard]] std::string hazards(const std::vector<std::string>& codes);
+
+/// Whether the card has a use for boxes to tick, one a film or sheet that has gone through.
+[[nodiscard]] bool wants_tally(const plan::Card& card);
+inline constexpr int tally_groups = 4;
+inline constexpr int tally_of_group = 5;
+
+/// `3 warnings` in words for the head of the card; empty where there is none.
+[[nodiscard]] std::string warnings_below(const plan::Card& card);
+
+/// Four significant figures: what a table of contents shows.
+[[nodiscard]] std::string table_figure(double value);
+
+/// `make up`, `pour in`
+[[nodiscard]] std::string_view name_of(plan::Work::Do what);
+
+}  // namespace scruple::emit::words
