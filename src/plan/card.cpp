@@ -53,13 +53,18 @@ void add_texts(std::vector<std::string>& to, const std::vector<std::string_view>
     to.insert(to.end(), from.begin(), from.end());
 }
 
+/// A recipe's `strength` is that of what it bottles; its working solution is working strength whatever that is.
+std::string strength_of(const check::Recipe& recipe, const check::Section& section) {
+    return section.kind == check::SectionKind::working ? "working" : std::string(recipe.strength);
+}
+
 void fill_from_recipe(const Model& model, const CardRequest& request, Card& card) {
     const check::Section& section = model.sections[request.section];
     if (section.recipe != check::none) {
         const check::Recipe& recipe = model.recipes[section.recipe];
         card.recipe = recipe.name;
         card.is_a = recipe.is_a;
-        card.strength = recipe.strength;
+        card.strength = strength_of(recipe, section);
         if (request.variant < recipe.variants.size()) card.variant = recipe.variants[request.variant];
         add_texts(card.sources, recipe.sources);
         add_texts(card.notes, recipe.notes);

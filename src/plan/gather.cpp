@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "scruple/check/contents.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -67,7 +68,10 @@ void GatherList::add(const Addition& addition, const Figure& figure, double mol,
 }
 
 void GatherList::add_about(const Addition& addition, const Exact& ml) {
-    if (ml > 0) add(addition, plain_ml(ml > 10 ? ml.ceil() : ml), 0, "about: some of it to make up the volume");
+    if (ml <= 0) return;
+    const Exact whole = ml.ceil();
+    add(addition, plain_ml(whole), check::dose_of(model_, addition, whole).mol,
+        "about: some of it to make up the volume");
 }
 
 std::vector<Gathered> GatherList::take() {

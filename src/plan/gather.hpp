@@ -15,7 +15,7 @@ class GatherList {
 
     /// Adds what one line takes. Lines of the same thing are summed as printed, so that list and work agree.
     void add(const check::Addition& addition, const Figure& figure, double mol, std::string note = {});
-    /// Water that only fills up: `ml` of it, about.
+    /// What only fills up, water as a rule: about so many ml of it, up to the next whole one.
     void add_about(const check::Addition& addition, const check::Exact& ml);
 
     [[nodiscard]] std::vector<Gathered> take();

@@ -85,33 +85,38 @@ Reading read_on(const Instrument& it, const Exact& amount, AsRead as_read) {
     return result;
 }
 
-struct Goes {
-    std::string_view word;  ///< `goes`, `fills`
-    const Instrument* largest;
-    AsRead as_read;
-};
-
 Exact in_base(const Figure& figure) {
     return figure.unit == "kg" || figure.unit == "l" ? figure.value * 1000 : figure.value;
 }
 
-/// Full loads of the largest instrument, and `rest` for what remains.
-Reading in_goes(const Goes& goes, const Exact& amount, const Reading* rest) {
-    const Exact full = (amount / goes.largest->capacity).floor();
-    const Exact remainder = rest == nullptr ? Exact() : in_base(rest->figure);
-    const Exact printed = full * goes.largest->capacity + remainder;
-    Reading result{goes.as_read(printed, amount), "", goes.largest};
-    result.figure.instrument = name_of(*goes.largest);
-    const std::string load = goes.as_read(goes.largest->capacity, goes.largest->capacity).with_unit();
-    const std::string loads = full == 1 ? load : fmt::format("{} × {}", quantity::exact_text(full), load);
-    const Exact count = rest == nullptr ? full : full + 1;
-    result.goes = fmt::format("in {} {}: {}", quantity::exact_text(count), goes.word, loads);
-    if (rest != nullptr) result.goes += " and " + rest->figure.with_unit();
-    return result;
+constexpr int most_fills = 4;          ///< of a finer vessel, rather than one reading of a coarse one
+constexpr double good_to_percent = 1;  ///< a reading closer than this needs no better one
+
+bool good(const Reading& reading) {
+    return reading.figure.error_percent <= good_to_percent;
 }
 
 Exact remainder_of(const Exact& amount, const Exact& capacity) {
     return amount - (amount / capacity).floor() * capacity;
+}
+
+/// Full loads of an instrument, and `rest` for what remains: `2 × 500 g and 234.6 g`.
+std::string loads_text(const Instrument& it, const Exact& full, AsRead as_read, const Reading* rest) {
+    const std::string load = as_read(it.capacity, it.capacity).with_unit();
+    const std::string loads = full == 1 ? load : fmt::format("{} × {}", quantity::exact_text(full), load);
+    return rest == nullptr ? loads : loads + " and " + rest->figure.with_unit();
+}
+
+/// An amount past the capacity of an instrument, in loads of it.
+Reading in_loads(const Instrument& it, std::string_view word, const Exact& amount, AsRead as_read,
+                 const Reading* rest) {
+    const Exact full = (amount / it.capacity).floor();
+    const Exact printed = full * it.capacity + (rest == nullptr ? Exact() : in_base(rest->figure));
+    Reading result{as_read(printed, amount), "", &it};
+    result.figure.instrument = name_of(it);
+    const Exact count = rest == nullptr ? full : full + 1;
+    result.goes = fmt::format("in {} {}: {}", quantity::exact_text(count), word, loads_text(it, full, as_read, rest));
+    return result;
 }
 
 }  // namespace
@@ -127,27 +132,48 @@ const Instrument* Measures::vessel_for(const Exact& ml) const {
 
 Reading Measures::weighed(const Exact& grams) const {
     if (const Instrument* balance = balance_for(grams)) return read_on(*balance, grams, grams_as_read);
-    const Goes goes{"goes", best(bench_, is_balance, larger, 0), grams_as_read};
-    if (goes.largest == nullptr) return {plain_grams(grams), "", nullptr};
-    const Exact remainder = remainder_of(grams, goes.largest->capacity);
-    if (remainder.is_zero()) return in_goes(goes, grams, nullptr);
+    const Instrument* largest = best(bench_, is_balance, larger, 0);
+    if (largest == nullptr) return {plain_grams(grams), "", nullptr};
+    const Exact remainder = remainder_of(grams, largest->capacity);
+    if (remainder.is_zero()) return in_loads(*largest, "goes", grams, grams_as_read, nullptr);
     const Reading rest = weighed(remainder);
-    return in_goes(goes, grams, &rest);
+    return in_loads(*largest, "goes", grams, grams_as_read, &rest);
+}
+
+Reading Measures::in_fills(const Instrument& vessel, const Exact& ml) const {
+    const Exact remainder = remainder_of(ml, vessel.capacity);
+    if (remainder.is_zero()) return in_loads(vessel, "fills", ml, ml_as_read, nullptr);
+    const Reading rest = measured(remainder);
+    return in_loads(vessel, "fills", ml, ml_as_read, &rest);
+}
+
+/// In a few fills of the largest graduate, where the amount is past it and they come within 1 %.
+std::optional<Reading> Measures::in_graduate_fills(const Exact& ml) const {
+    const Instrument* graduate = best(bench_, is_measure, larger, 0);
+    if (graduate == nullptr || ml <= graduate->capacity || ml > most_fills * graduate->capacity) return std::nullopt;
+    Reading fills = in_fills(*graduate, ml);
+    return good(fills) ? std::optional(std::move(fills)) : std::nullopt;
 }
 
 Reading Measures::measured(const Exact& ml) const {
-    if (const Instrument* vessel = vessel_for(ml)) return read_on(*vessel, ml, ml_as_read);
-    const Goes goes{"fills", best(bench_, is_vessel, larger, 0), ml_as_read};
-    if (goes.largest == nullptr) return {plain_ml(ml), "", nullptr};
-    const Exact remainder = remainder_of(ml, goes.largest->capacity);
-    if (remainder.is_zero()) return in_goes(goes, ml, nullptr);
-    const Reading rest = measured(remainder);
-    return in_goes(goes, ml, &rest);
+    if (const Instrument* vessel = vessel_for(ml)) {
+        Reading reading = read_on(*vessel, ml, ml_as_read);
+        if (good(reading)) return reading;
+        return in_graduate_fills(ml).value_or(std::move(reading));
+    }
+    const Instrument* largest = best(bench_, is_vessel, larger, 0);
+    return largest == nullptr ? Reading{plain_ml(ml), "", nullptr} : in_fills(*largest, ml);
 }
 
 Reading Measures::made_up(const Exact& ml) const {
-    if (vessel_for(ml) != nullptr || !has_bench()) return measured(ml);
-    return {plain_ml(ml), "by the mark of the tank: no vessel of the bench holds it", nullptr};
+    if (!has_bench()) return measured(ml);
+    const Instrument* vessel = vessel_for(ml);
+    if (vessel == nullptr) return {plain_ml(ml), "by the mark of the tank: no vessel of the bench holds it", nullptr};
+    Reading reading = read_on(*vessel, ml, ml_as_read);
+    if (good(reading)) return reading;
+    if (const auto fills = in_graduate_fills(ml))
+        return {fills->figure, "to a mark made before you begin: water measured " + fills->goes, nullptr};
+    return reading;
 }
 
 Reading Measures::dropped(const Exact& drops) const {

@@ -2,6 +2,7 @@
 // The instruments of a bench, and what each reads.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "scruple/check/model.hpp"
@@ -24,9 +25,11 @@ class Measures {
 
     /// On the finest balance that holds it, else in goes on the largest.
     [[nodiscard]] Reading weighed(const check::Exact& grams) const;
-    /// In the smallest graduate or syringe that holds it, else the smallest jug, else in fills of the largest of all.
+    /// In the smallest graduate or syringe that holds it, else the smallest jug; where that is off by more than 1 %, in
+    /// a few fills of the largest graduate; what no vessel holds, in fills of the largest of all.
     [[nodiscard]] Reading measured(const check::Exact& ml) const;
-    /// A final volume: as measured, but by the mark of the vessel it is in where nothing on the bench holds it.
+    /// A final volume: read on the vessel it is in; where that is off by more than 1 %, to a mark made beforehand with
+    /// water measured in fills; by the mark of the tank where nothing on the bench holds it.
     [[nodiscard]] Reading made_up(const check::Exact& ml) const;
     /// Whole drops, at least one.
     [[nodiscard]] Reading dropped(const check::Exact& drops) const;
@@ -37,6 +40,9 @@ class Measures {
     [[nodiscard]] const check::Instrument* vessel_for(const check::Exact& ml) const;
 
   private:
+    [[nodiscard]] Reading in_fills(const check::Instrument& vessel, const check::Exact& ml) const;
+    [[nodiscard]] std::optional<Reading> in_graduate_fills(const check::Exact& ml) const;
+
     const check::Bench* bench_;
 };
 

@@ -123,7 +123,12 @@ class Worker {
         if (addition.optional)
             return assumptions_.add("Optional lines are not counted in the running volume or the contents.");
         if (work.about) assumptions_.add("An amount marked about counts as it stands; the bench finds the true one.");
-        run(work, dose.room_ml, dose.room_estimated);
+        run(work, dose.room_ml * as_measured(work), dose.room_estimated);
+    }
+
+    /// What the instrument reads over what was meant: the running volume is that of the bench.
+    static Exact as_measured(const Work& work) {
+        return work.amount && !work.amount->exact.is_zero() ? work.amount->value / work.amount->exact : Exact(1);
     }
 
     void make_up(const Step& step) {
@@ -137,8 +142,9 @@ class Worker {
         add_written(*step.addition, work);
         append(work.details, detail_words(step.addition->details));
         Vessel& vessel = vessels_[step.vessel];
-        gather_.add_about(*step.addition, ml - vessel.left);
-        vessel = {ml, ml, false};
+        const Exact mark = ml * as_measured(work);
+        gather_.add_about(*step.addition, mark - vessel.left);
+        vessel = {mark, mark, false};
         show_running(work, vessel);
     }
 
@@ -165,8 +171,7 @@ class Worker {
         const Addition& addition = *step.addition;
         const bool dissolved = addition.strength || addition.saturated_at;
         if (dissolved && !dose.grams.is_zero()) work.details.push_back(equals(plain(dose.grams, "g", 3)));
-        if (addition.by == Addition::By::drops && !dose.ml.is_zero())
-            work.details.push_back(equals(plain(dose.ml, "ml", 3)));
+        if (addition.by == Addition::By::drops) describe_drops(dose, work);
         if (addition.parts)
             work.details.push_back(quantity::exact_text(*addition.parts) + (*addition.parts == 1 ? " part" : " parts"));
         if (step.piece != Piece::rest) add_written(addition, work);
@@ -175,6 +180,14 @@ class Worker {
             work.details.push_back(
                 addition.optional_reason.empty() ? "optional" : "optional: " + std::string(addition.optional_reason));
         assume_density(addition);
+    }
+
+    void describe_drops(const Dose& dose, Work& work) {
+        if (!dose.ml.is_zero()) work.details.push_back(equals(plain(dose.ml, "ml", 3)));
+        const check::Bench* bench = batch_.measures.bench();
+        if (bench != nullptr && bench->drops_per_ml)
+            assumptions_.add(fmt::format("The dropper gives {} drops of water to 1{}ml; other liquids drop otherwise.",
+                                         quantity::exact_text(*bench->drops_per_ml), unit_blank));
     }
 
     void add_written(const Addition& addition, Work& work) const {
@@ -213,7 +226,9 @@ class Worker {
         const bool all = ml == from.left;
         const bool estimated = from.estimated;
         from.left -= ml;
-        Work& work = line(Do::pour_in, fmt::format("pour in {}{}", all ? "" : "part of ", step.vessel), step.into);
+        Work& work = line(Do::pour_in,
+                          fmt::format("pour in {}{}{}", all ? "" : "part of ", step.making ? "the " : "", step.vessel),
+                          step.into);
         if (!all) {
             work.amount = estimated ? three_figures(ml) : batch_.measures.measured(ml).figure;
             work.about = estimated;

@@ -140,4 +140,51 @@ TEST_CASE("drops are counted whole, with the ml beside them") {
     CHECK(amount(bromide) == "6 drops");  // 5.5
     CHECK(bromide.amount->error_percent == doctest::Approx(100 * 0.5 / 5.5));
     CHECK(says(bromide.details, "(= 0.275 ml)"));  // 5.5 / 20
+    CHECK(says(card.assumed, "The dropper gives 20 drops of water to 1 ml"));
+}
+
+TEST_CASE("a volume that its jug reads badly is measured in fills of a graduate") {
+    // 130 ml on the jug by 50 ml would be 150 ml, 15 % off; 100 ml and 30 ml by the graduate are exact
+    const auto card = CardDesk(one_salt("ammonium thiosulfate (60 % w/w) 130 ml")).card_on("reedbank", "trace");
+    const auto& thiosulfate = work_of(card, "ammonium thiosulfate (60 % w/w)");
+    CHECK(amount(thiosulfate) == "130 ml");
+    CHECK(says(thiosulfate.details, "in 2 fills: 100 ml and 30 ml"));
+}
+
+TEST_CASE("a final volume between the marks of the jug gets a mark of its own") {
+    const auto card = CardDesk(one_salt("metol 5 g")).card_on("reedbank", "trace", MakeVolume{330});
+    CHECK(amount(card.work.back()) == "330 ml");
+    CHECK(says(card.work.back().details,
+               "to a mark made before you begin: water measured in 4 fills: 3 × 100 ml and 30 ml"));
+    const auto on_the_mark = CardDesk(one_salt("metol 5 g")).card_on("reedbank", "trace", MakeVolume{350});
+    CHECK(on_the_mark.work.back().details.empty());
+    CHECK(plain_blanks(on_the_mark.work.back().amount->instrument) == "jug 2 l");
+}
+
+TEST_CASE("the running volume is that of what the instruments read") {
+    const auto card = CardDesk(one_salt("potassium bromide (10 % w/v) 8.13 ml")).card_on("reedbank", "trace");
+    CHECK(running(card.work[1]) == "708.2 ml");  // 700 + 8.2
+}
+
+TEST_CASE("an amount in moles is weighed in grams") {
+    const auto card = CardDesk(one_salt("sodium hydroxide 0.5 mol")).card_on("reedbank", "trace");
+    CHECK(amount(work_of(card, "sodium hydroxide")) == "20 g");  // 0.5 × 39.997 = 19.9985, by 0.01 g
+    CHECK(says(work_of(card, "sodium hydroxide").details, "as written: 0.5 mol"));
+}
+
+TEST_CASE("a bench without balance or graduate rounds nothing of that kind") {
+    const auto card =
+        CardDesk(one_salt("metol 1.23456 g") + "\nbench Bare\n    jug 1 l by 50 ml\n").card_on("bare", "trace");
+    CHECK(amount(work_of(card, "metol")) == "1.235 g");
+    CHECK(work_of(card, "metol").amount->instrument == "");
+    CHECK(work_of(card, "metol").advice.empty());
+}
+
+TEST_CASE("a coarse amount asks for a finer balance or a larger batch") {
+    // 2 g by 1 g is good to 25 % only; ten divisions are in five times the litre
+    const auto card =
+        CardDesk(one_salt("metol 2 g") + "\nbench Scale\n    balance 1 g up to 2 kg\n    jug 1 l by 50 ml\n")
+            .card_on("scale", "trace");
+    CHECK(plain_blanks(work_of(card, "metol").advice.at(0)) ==
+          "the balance 1 g can weigh 2 g only to within 25 %: use a finer one, or make 5000 ml or more at once");
 }

@@ -38,44 +38,6 @@ std::string recipe_with(const std::string& water, const std::string& product) {
 
 }  // namespace
 
-TEST_CASE("4.0 g of bicarbonate make 9.43 g of sodium ascorbate and 1.16 l of carbon dioxide") {
-    // tests/reference, worked example "10 g ascorbic acid + 4.0 g NaHCO3": 0.04762 mol, 9.43 g, 1.16 l at 25 °C and 1
-    // atm, 10 - 1.61 g of the acid used up; computed from C6H8O6 + NaHCO3 -> C6H7NaO6 + H2O + CO2.
-    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
-    CHECK(gathered(card, "sodium bicarbonate").amount.value.to_double() == doctest::Approx(4.0).epsilon(0.001));
-    CHECK(gathered(card, "sodium bicarbonate").mol == doctest::Approx(0.04762).epsilon(0.001));
-    CHECK(gathered(card, "ascorbic acid").amount.value.to_double() == doctest::Approx(10 - 1.61).epsilon(0.001));
-    const auto& open = work_of(card, "take a vessel for the sodium ascorbate");
-    CHECK(open.what_to_do == Do::open_vessel);
-    CHECK(says(open.details, "makes 9.43 g sodium ascorbate"));
-    CHECK(says(open.details, "gives off about 1.16 l of carbon dioxide"));
-}
-
-TEST_CASE("20 g of hydroxide make 137.9 g of metaborate tetrahydrate") {
-    // Worked example "100 g borax decahydrate + 20 g NaOH": 0.5 mol NaOH give 1.000 mol = 137.9 g NaBO2·4H2O.
-    // Equivalence factor: 1 g borax for 1.4460 g of it, and 0.210 g NaOH a g of borax. No excess here.
-    const auto card = CardDesk(R"(
-chemical lake salt
-    form       tetrahydrate    NaBO2·4H2O
-
-conversion of lake salt
-    reaction   borax (decahydrate) + 2 sodium hydroxide + 5 water -> 4 lake salt
-    water                               1 ml per 1 g borax
-    borax
-    sodium hydroxide
-
-recipe Breaker
-    water                               700 ml
-    lake salt                           137.86 g, by conversion
-    water to make                       1 l
-)");
-    const auto made = card.card("breaker");
-    CHECK(gathered(made, "sodium hydroxide").amount.value.to_double() == doctest::Approx(20.0).epsilon(0.001));
-    const double borax = gathered(made, "borax").amount.value.to_double();
-    CHECK(borax == doctest::Approx(137.86 / 1.4460).epsilon(0.001));
-    CHECK(gathered(made, "sodium hydroxide").amount.value.to_double() / borax == doctest::Approx(0.210).epsilon(0.002));
-}
-
 TEST_CASE("the reagents go into a vessel of their own, with water taken from the recipe's") {
     const auto card =
         CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g")).card("breaker", MakeVolume{500});
@@ -137,4 +99,30 @@ TEST_CASE("the cautions of a conversion are on the card") {
     for (const auto& caution : card.cautions)
         if (caution.text == "It foams.") foams = caution.source == "conversion of sodium ascorbate";
     CHECK(foams);
+}
+
+TEST_CASE("of two ways to make it the first is taken, and the card says which") {
+    const auto card = CardDesk(metaborate + R"(
+chemical boric acid
+    form       powder          H3BO3
+
+conversion of sodium metaborate (anhydrous)
+    reaction   boric acid + sodium hydroxide -> sodium metaborate (anhydrous) + 2 water
+    water                               5 ml per 1 g boric acid
+    boric acid
+    sodium hydroxide
+)" + recipe_with("700 ml", "sodium metaborate 20 g"))
+                          .card("breaker");
+    CHECK(says(card.assumed, "sodium metaborate is made from borax and sodium hydroxide; it can be made otherwise"));
+}
+
+TEST_CASE("contents count the leftovers of a conversion through the parts") {
+    const auto card = CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g") + R"(
+recipe Tray
+    dilute Breaker 1+3
+)")
+                          .card("tray");
+    for (const auto& row : card.contents)
+        if (row.chemical == "sodium hydroxide") CHECK(row.g_per_l == doctest::Approx(6.0783 * 0.02 / 4).epsilon(0.001));
+    CHECK(card.contents.size() == 3);
 }

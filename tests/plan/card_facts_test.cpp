@@ -108,4 +108,5 @@ TEST_CASE("the facts of a working solution are its own") {
     REQUIRE(card.checks.size() == 1);
     CHECK(plain_blanks(card.checks[0]) == "pH 7 to 7.5");
     CHECK(card.section == "working");
+    CHECK(card.strength == "working");
 }
