@@ -195,7 +195,7 @@ TEST_CASE("a liquid in packs by weight is counted by its density") {
     CHECK(need_of(list, "ammonium thiosulfate", "60 % w/w").left_over.exact == 0);
 }
 
-TEST_CASE("a weaker solution does not do for a salt, a salt does for a solution on the shelf") {
+TEST_CASE("a salt does for a solution that is on the shelf") {
     const auto list = Workspace(fixer("log\n    2026-11-01 on shelf   potassium bromide (10 % w/v) 30 ml\n"
                                       "    2026-11-01 on shelf   potassium bromide 0.5 g\n"
                                       "supplier Quay\n    potassium bromide   100 g   8.00 EUR\n"))
@@ -207,6 +207,43 @@ TEST_CASE("a weaker solution does not do for a salt, a salt does for a solution 
     CHECK(shown(need.to_buy_as) == "0.5 g");
     CHECK(need.buy_form == "crystals");
     CHECK(shown(need.left_over) == "99.5 g");
+}
+
+TEST_CASE("a solution does not do for the salt, nor a weak one for a strong one; a strong one does for a weak one") {
+    const auto on_hand = [](const std::string& strength) {
+        const auto list = Workspace(R"(
+recipe Knot
+    capacity 10 films 135 per 1 l
+    water                           500 ml
+    potassium bromide               3 g
+    potassium bromide (5 % w/v)     20 ml
+    water to make                   1 l
+
+process p
+    Knot   5 min
+
+plan one
+    2026-12-03   10 films 135 through p
+
+log
+    2026-11-01 on shelf   potassium bromide (5 % w/v) 1 ml
+    2026-11-01 on shelf   potassium bromide ()" +
+                                    strength + R"( % w/v) 4 ml
+)")
+                              .list();
+        CHECK(shown(need_of(list, "potassium bromide").on_hand) == "0 g");
+        return shown(need_of(list, "potassium bromide", "5 % w/v").on_hand);
+    };
+    CHECK(on_hand("2") == "1 ml");
+    CHECK(on_hand("10") == "9 ml");  // 4 ml of 10 % hold as much as 8 ml of 5 %
+}
+
+TEST_CASE("of two currencies the one that the workspace names first is paid") {
+    const auto list = Workspace(sulfite_for("10",
+                                            "supplier Quay\n    sodium sulfite (anhydrous)   100 g   8.00 EUR\n"
+                                            "supplier Wharf\n    sodium sulfite (anhydrous)   100 g   1.00 CHF\n"))
+                          .list();
+    CHECK(need_of(list, "sodium sulfite").supplier == "Quay");
 }
 
 }  // namespace

@@ -181,5 +181,23 @@ log
         CHECK(item.amount == (item.solution == workspace.solution("siskin working") ? 4000 : 850));
 }
 
+TEST_CASE("of a bath whose capacity is not known, processing takes what there is and nothing else") {
+    const Workspace workspace(R"(
+recipe Knot
+    water           500 ml
+    metol           10 g
+    water to make   1 l
+
+log
+    2026-11-01 on shelf    metol 50 g
+    2026-11-01 on shelf    Knot 300 ml
+    2026-11-05 processed   6 films 135 in Knot
+)");
+    const auto all = plan::on_hand(workspace.model(), day(2026, 12, 1));
+    REQUIRE(all.size() == 1);
+    CHECK(all[0].chemical != check::none);
+    CHECK(all[0].amount == 50);
+}
+
 }  // namespace
 }  // namespace scruple::test

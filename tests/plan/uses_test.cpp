@@ -155,6 +155,12 @@ TEST_CASE("of two capacities the one for the very thing counts") {
     CHECK(ml("10 films 120") == 500);        // and one for films
 }
 
+TEST_CASE("a one-shot bath is poured away, whatever more could go through it") {
+    const Drawing drawing(fixer("capacity one-shot, 250 ml per film 135, 20 films 135 per 1 l") +
+                          through("Dunlin", "2 films 135"));
+    CHECK(drawing.ml("Dunlin") == 500);  // and not 100
+}
+
 TEST_CASE("a bath without a capacity takes a batch a day, and a warning says what to write") {
     const Drawing drawing(fixer("") + through("Dunlin", "6 films 135, 2 films 120"));
     CHECK(drawing.ml("Dunlin") == 2000);
