@@ -32,7 +32,7 @@ struct Block {
 [[nodiscard]] std::string words_for(const syntax::Node& node);
 
 /// Reports the statement as out of place in this block; unread statements are reported as such.
-void report_stray(Reader& reader, const syntax::Statement& statement, syntax::Block kind);
+void report_stray(Reader& reader, const syntax::Statement& statement, const Block& block);
 
 /// Runs `take` over the statements of a block with reader.statement set; those that `take` does not want
 /// (returns false) are reported as stray.
@@ -42,7 +42,7 @@ void each_statement(Reader& reader, const Block& block, Take take) {
         const auto& statement = reader.tree.statements[i];
         if (std::holds_alternative<syntax::CommentOnly>(statement.node)) continue;
         reader.statement = i;
-        if (!std::visit(take, statement.node)) report_stray(reader, statement, block.kind);
+        if (!std::visit(take, statement.node)) report_stray(reader, statement, block);
     }
 }
 

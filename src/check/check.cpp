@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "ingredients_of.hpp"
 #include "parallel.hpp"
 #include "passes.hpp"
 
@@ -84,8 +85,9 @@ class Checker {
             if (!std::holds_alternative<syntax::CommentOnly>(statements[i].node)) return;
         }
         // A recipe may be nothing but its parts.
-        const bool has_parts =
-            block.kind == SyntaxBlock::recipe && block.id != none && !model().recipes[block.id].sections.empty();
+        const auto* next = &block + 1;
+        const bool has_parts = block.kind == SyntaxBlock::recipe && block.id != none &&
+                               next != blocks_.data() + blocks_.size() && next->recipe == block.id;
         if (has_parts || block.kind == SyntaxBlock::log) return;
         const auto span = statements[block.heading].span;
         context.reader.report(diagnostics::Kind::empty_block, span,
@@ -172,7 +174,7 @@ class Checker {
     }
 
     void judge() {
-        const bool circles = judge_circles(model(), out());
+        const auto in_circle = judge_circles(model(), out());
         for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
             const auto& section = model().sections[i];
             if (section.kind == SectionKind::conversion) return;
@@ -180,8 +182,15 @@ class Checker {
             const Id id = static_cast<Id>(i);
             judge_volumes(section_reader, id);
             judge_conversions(section_reader, id);
-            if (!circles) judge_expectations(section_reader, id);
+            if (can_be_computed(id, in_circle)) judge_expectations(section_reader, id);
         });
+    }
+
+    /// Whether a section has contents: no line of anything it is made of is lost, and nothing in it goes round.
+    bool can_be_computed(Id id, const std::vector<bool>& in_circle) {
+        if (model().sections[id].expects.empty()) return false;
+        return std::ranges::none_of(made_of(model(), id),
+                                    [&](Id part) { return in_circle[part] || model().sections[part].broken; });
     }
 
     const Workspace& workspace_;

@@ -36,8 +36,18 @@ std::pair<std::string, std::string> charge_readings(std::string_view formula) {
     return {body.substr(0, body.size() - 1) + sign + body.back(), body + sign + "1"};
 }
 
+/// Water written with a nought for the letter: the usual slip of a hand or a scanner.
+bool nought_for_letter(std::string_view formula) {
+    return formula.ends_with("H20") && formula.size() > 3;
+}
+
 std::optional<chemistry::Formula> read_formula(Reader& reader, text::Span span) {
     const auto written = reader.text(span);
+    if (nought_for_letter(written)) {
+        reader.report(Kind::formula_unreadable, span,
+                      {written, "`H20` ends in a nought; water is `H2O`, with the letter O"});
+        return std::nullopt;
+    }
     auto read = chemistry::read_formula(written);
     if (auto* formula = std::get_if<chemistry::Formula>(&read)) return std::move(*formula);
     const auto& fault = std::get<chemistry::FormulaFault>(read);
@@ -230,7 +240,7 @@ class ChemicalReader {
     void judge() {
         const auto heading = reader_.tree.statements[block_.heading].span;
         const std::string what = "the chemical `" + std::string(chemical_.name) + "`";
-        if (chemical_.forms.empty()) {
+        if (chemical_.forms.empty() && reader_.out.size() == reported_before_) {
             reader_.report(Kind::block_incomplete, heading,
                            {what, "a form with its formula", "`form   anhydrous   Na2CO3`"});
         } else if (!chemical_.ions.empty() && !ions_broken_) {
@@ -266,6 +276,7 @@ class ChemicalReader {
     Reader& reader_;
     const Block& block_;
     Chemical& chemical_;
+    std::size_t reported_before_ = reader_.out.size();
     text::Span ions_span_;
     bool ions_broken_ = false;
 };

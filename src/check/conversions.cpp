@@ -136,7 +136,7 @@ class ConversionReader {
     }
 
     [[nodiscard]] bool reacts(Id chemical) const {
-        return !whole_ ||
+        return !has_reaction_ || !whole_ ||
                std::ranges::any_of(conversion_.left, [&](const Side& side) { return side.chemical == chemical; });
     }
 
@@ -179,16 +179,18 @@ class ConversionReader {
     void judge_balance() {
         const auto off = chemistry::imbalance(terms(conversion_.left), terms(conversion_.right));
         if (off.balanced()) return;
-        std::string what;
+        std::string left, right;
         for (const auto& element : off.elements) {
-            if (!what.empty()) what += ", ";
-            const bool right = element.surplus > Exact(0);
-            what += quantity::exact_text(right ? element.surplus : -element.surplus) + " " +
-                    std::string(chemistry::symbol(element.element)) +
-                    (right ? " too many on the right" : " too many on the left");
+            auto& side = element.surplus > Exact(0) ? right : left;
+            if (!side.empty()) side += ", ";
+            side += quantity::exact_text(quantity::magnitude(element.surplus)) + " " +
+                    std::string(chemistry::symbol(element.element));
         }
-        if (off.charge != 0)
-            what += (what.empty() ? "" : ", ") + std::string("the charge is off by ") + std::to_string(off.charge);
+        std::string what;
+        const auto add = [&what](const std::string& words) { what += (what.empty() ? "" : "; ") + words; };
+        if (!left.empty()) add("too many on the left: " + left);
+        if (!right.empty()) add("too many on the right: " + right);
+        if (off.charge != 0) add("the charge is off by " + std::to_string(off.charge));
         reader_.report(Kind::does_not_balance, reaction_span_, {what});
     }
 

@@ -259,6 +259,7 @@ class Definer {
 
     [[nodiscard]] std::string keyword(text::Span span) const {
         const auto line = text(span);
+        if (line.starts_with("conversion")) return "conversion of";
         return std::string(line.substr(0, line.find_first_of(" \t")));
     }
 

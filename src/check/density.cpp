@@ -56,8 +56,9 @@ std::string known_densities(const Chemical& chemical) {
         }
         known += (known.empty() ? "`(" : ", `(") + inside + ")`";
     }
-    const std::string own = "a `density` line in a `chemical` block, or grams";
-    return known.empty() ? own : known + ", whose densities are known, or " + own;
+    const std::string own = "a `density` line in a `chemical` block, or ";
+    const bool one = known.find(',') == std::string::npos;
+    return known.empty() ? own : known + (one ? ", whose density is known, " : ", whose densities are known, ") + own;
 }
 
 Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams) {

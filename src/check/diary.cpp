@@ -74,9 +74,8 @@ void read_supplier_name(Reader& reader, const syntax::LogEntry& line, LogEntry& 
         entry.supplier = found->second;
         return;
     }
-    reader.report(
-        Kind::unknown_supplier, line.in_or_from.span,
-        {written, suggestion(reader, written, reader.model.supplier_names, "a `supplier` block with this name")});
+    reader.report(Kind::unknown_supplier, line.in_or_from.span,
+                  {written, suggestion(reader, written, reader.model.suppliers, "a `supplier` block with this name")});
 }
 
 bool read_subject(Reader& reader, const syntax::LogEntry& line, LogEntry& entry) {
@@ -99,14 +98,20 @@ std::vector<Day> weekdays(Day first, Day last, int weekday) {
     return days;
 }
 
+// Ten years of Thursdays are a slip of the pen, not a plan.
+constexpr Day longest_plan = 3653;
+
 std::vector<Day> read_days(Reader& reader, const syntax::PlanEntry& line) {
     const auto from = read_day(reader, line.from);
     if (line.weekday < 0) return from ? std::vector<Day>{*from} : std::vector<Day>{};
     const auto to = read_day(reader, line.to);
     if (!from || !to) return {};
-    // A hundred years of Thursdays are a slip of the pen, not a plan.
-    constexpr Day longest = 366 * 10;
-    auto days = *to - *from > longest ? std::vector<Day>{} : weekdays(*from, *to, line.weekday);
+    if (*to - *from > longest_plan) {
+        reader.report(Kind::plan_too_long, {line.from.span.begin, line.to.span.end},
+                      {reader.text(line.from.span), reader.text(line.to.span)});
+        return {};
+    }
+    auto days = weekdays(*from, *to, line.weekday);
     if (days.empty()) {
         reader.report(Kind::no_day_between, {line.from.span.begin, line.to.span.end},
                       {reader.text(line.from.span), reader.text(line.to.span)});
@@ -123,7 +128,7 @@ void read_entry(Reader& reader, const syntax::PlanEntry& line, Plan& plan) {
     if (found == reader.model.process_names.end()) {
         reader.report(
             Kind::unknown_process, line.process.span,
-            {written, suggestion(reader, written, reader.model.process_names, "a `process` block with this name")});
+            {written, suggestion(reader, written, reader.model.processes, "a `process` block with this name")});
         return;
     }
     entry.process = found->second;

@@ -70,7 +70,8 @@ void LineReader::take(const syntax::Ingredient& line) {
     const auto span = reader_.statement_span();
     Addition addition{.how = kind_of(line.how), .place = reader_.place(span)};
     if (!read_what(line, addition)) {
-        explain_amounts(line);
+        const bool misread = !line.what.name.quoted && !saying_at(reader_.text(line.what.name)).keyword.empty();
+        if (!misread) explain_amounts(line);
         return;
     }
     if (line.how == How::the_rest) {
@@ -112,6 +113,10 @@ bool LineReader::read_shares(const syntax::Ingredient& line, Addition& addition)
     addition.written = reader_.text(text::Span{ranges.front().low.number.span.begin, ranges.back().high.span().end});
     if (line.how == How::shares) return read_variant_shares(line, addition);
     if (line.how == How::unknown) {
+        if (ranges.front().low.unit == Unit::none && !ranges.front().low.unit_span.empty()) {
+            explain_unit(reader_, ranges.front().low);
+            return false;
+        }
         addition.by = ranges.front().low.unit == Unit::none
                           ? Addition::By::mass
                           : measure_by(quantity::info(ranges.front().low.unit).dimension).value_or(Addition::By::mass);
@@ -199,7 +204,7 @@ bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& a
 void LineReader::check_density(const Addition& addition, text::Span span, std::string_view amount) {
     if (addition.chemical == none) return;
     const auto& chemical = reader_.model.chemicals[addition.chemical];
-    const auto shown = shown_name(chemical, addition.form);
+    auto shown = shown_name(chemical, addition.form);
     if (addition.saturated_at) {
         if (!saturated_grams_per_ml(chemical, addition)) reader_.report(Kind::no_solubility, span, {shown});
         return;
@@ -219,7 +224,11 @@ void LineReader::check_density(const Addition& addition, text::Span span, std::s
             if (density_of(chemical, addition.form, addition.strength)) return;
             break;
     }
-    reader_.report(Kind::no_density, span, {shown, known_densities(chemical)});
+    if (addition.strength) {
+        shown += " (" + quantity::exact_text(addition.strength->value) + " " +
+                 std::string(quantity::info(addition.strength->unit).shown) + ")";
+    }
+    reader_.report(Kind::no_density, span, {shown, known_densities(chemical) + (by_volume ? "grams" : "ml")});
 }
 
 // ---- details --------------------------------------------------------------------------------------
@@ -293,7 +302,7 @@ bool LineReader::take_rest(Addition& addition, text::Span span) {
 
 void LineReader::finish() {
     for (const auto& divided : divided_) {
-        if (divided.finished) continue;
+        if (divided.finished || section_.broken) continue;
         reader_.report(Kind::no_remainder, divided.span, {reader_.model.chemicals[divided.chemical].name});
     }
     for (const auto& vessel : vessels_) {

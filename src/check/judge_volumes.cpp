@@ -16,6 +16,11 @@ std::string ml_text(const Exact& ml) {
                               : quantity::significant_text(ml, 5) + " ml";
 }
 
+/// Three digits: a sum with an estimate in it is no better.
+std::string about_ml(const Exact& ml) {
+    return quantity::significant_text(ml, 3) + " ml";
+}
+
 std::string name_of(const Model& model, const Addition& addition) {
     if (addition.solution != none) return shown_name(model, addition.solution);
     return shown_name(model.chemicals[addition.chemical], addition.form);
@@ -33,7 +38,7 @@ class VolumeJudge {
         const auto variants = section_.recipe == none ? 0 : reader_.model.recipes[section_.recipe].variants.size();
         for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1) && !reported_; ++variant)
             judge(variant);
-        judge_order();
+        if (!section_.broken) judge_order();
         judge_parts();
     }
 
@@ -41,9 +46,9 @@ class VolumeJudge {
     void judge(std::size_t variant) {
         const auto filling = fill(reader_.model, section_, variant);
         if (filling.made_up_at == none) {
-            if (unknown_volume()) return;
+            if (section_.broken || unknown_volume()) return;
             const auto name = shown_name(reader_.model, id_);
-            reader_.report(Kind::volume_not_stated, section_.place.span, {name, ml_text(filling.made_ml)});
+            reader_.report(Kind::volume_not_stated, section_.place.span, {name, about_ml(filling.made_ml)});
             reported_ = true;
             return;
         }
@@ -62,7 +67,7 @@ class VolumeJudge {
         const auto& before = filling.after[filling.made_up_at - 1];
         if (before.with_room_ml <= filling.made_ml) return;
         report_at(filling.made_up_at, Kind::solids_leave_no_room,
-                  {ml_text(before.with_room_ml), ml_text(filling.made_ml)});
+                  {about_ml(before.with_room_ml), ml_text(filling.made_ml)});
     }
 
     void judge_afterwards(const Filling& filling) {
@@ -99,8 +104,9 @@ class VolumeJudge {
     void judge_parts() {
         for (const auto& part : parts_of(section_)) {
             const auto& other = reader_.model.sections[part.solution];
-            if (other.recipe != section_.recipe || other.by_parts || section_.by_parts || part.addition->shares.empty())
-                continue;
+            const bool comparable =
+                other.recipe == section_.recipe && !other.by_parts && !section_.by_parts && !other.broken;
+            if (!comparable || part.addition->shares.empty()) continue;
             const auto made = fill(reader_.model, other, 0).made_ml;
             const auto& taken = part.addition->shares.front();
             if (made.is_zero() || taken <= made) continue;
@@ -127,15 +133,13 @@ void judge_volumes(Reader& reader, Id section) {
     VolumeJudge(reader, section).run();
 }
 
-bool judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
+std::vector<bool> judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
     const auto suspects = on_a_circle(model);
     std::vector<bool> told(model.sections.size());
-    bool any = false;
     for (Id id = 0; id < suspects.size(); ++id) {
         if (!suspects[id] || told[id]) continue;
         const auto circle = circle_from(model, id);
         if (circle.empty()) continue;
-        any = true;
         std::string way = shown_name(model, id);
         for (std::size_t i = 1; i < circle.size() && i < 5; ++i) way += " takes " + shown_name(model, circle[i]);
         way += circle.size() > 5 ? " takes … " + shown_name(model, id) : " takes " + shown_name(model, id);
@@ -143,7 +147,7 @@ bool judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out
         const auto& place = model.sections[id].place;
         out.push_back(diagnostics::make(Kind::contains_itself, place.file, place.span, {shown_name(model, id), way}));
     }
-    return any;
+    return told;
 }
 
 }  // namespace scruple::check

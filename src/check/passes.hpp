@@ -36,9 +36,9 @@ void read_nothing(BlockContext context);  ///< lines before the first heading
 void judge_volumes(Reader& reader, Id section);
 /// That there is a conversion for each line that says `by conversion`.
 void judge_conversions(Reader& reader, Id section);
-/// What its `expect` lines say of its contents; only where nothing goes into itself.
+/// What its `expect` lines say of its contents.
 void judge_expectations(Reader& reader, Id section);
-/// Solutions that go into themselves, each circle once; true where there is any.
-bool judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
+/// Solutions that go into themselves, each circle once; which sections lie on one.
+std::vector<bool> judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 
 }  // namespace scruple::check

@@ -36,16 +36,46 @@ std::string_view words_for(Dimension dimension) {
     return "";
 }
 
+std::vector<std::string> split(std::string_view written, char mark) {
+    std::vector<std::string> pieces(1);
+    for (const char c : written) {
+        if (c == mark) {
+            pieces.emplace_back();
+        } else {
+            pieces.back() += c;
+        }
+    }
+    return pieces;
+}
+
+/// The figure less one part, where the second figure may count the whole: 8 for `1:9`, nothing for `3:1`.
+std::optional<long> rest_of_whole(const std::vector<std::string>& pieces) {
+    const auto whole = [](const std::string& piece) {
+        return !piece.empty() && piece.size() < 9 &&
+               std::ranges::all_of(piece, [](char c) { return c >= '0' && c <= '9'; });
+    };
+    if (pieces.size() != 2 || !whole(pieces[0]) || !whole(pieces[1])) return std::nullopt;
+    const long rest = std::stol(pieces[1]) - std::stol(pieces[0]);
+    return rest > 0 ? std::optional(rest) : std::nullopt;
+}
+
 void explain_colon(Reader& reader, std::string_view written, text::Span span) {
-    const auto colon = written.find(':');
-    const auto first = written.substr(0, colon);
-    const auto second = written.substr(colon + 1);
-    std::string rest = "…";
-    const bool whole = !first.empty() && !second.empty() && first.size() < 9 && second.size() < 9 &&
-                       std::ranges::all_of(first, [](char c) { return c >= '0' && c <= '9'; }) &&
-                       std::ranges::all_of(second, [](char c) { return c >= '0' && c <= '9'; });
-    if (whole) rest = std::to_string(std::stol(std::string(second)) - std::stol(std::string(first)));
-    reader.report(Kind::ratio_by_colon, span, {written, first, second, rest});
+    const auto pieces = split(written, ':');
+    std::string plus(written);
+    std::ranges::replace(plus, ':', '+');
+    const auto rest = rest_of_whole(pieces);
+    if (!rest) {
+        reader.report(Kind::ratio_by_colon, span,
+                      {written, "as parts beside one another or as parts of a whole", "`" + plus + "`"});
+        return;
+    }
+    const auto& [first, second] = std::pair(pieces[0], pieces[1]);
+    const auto parts = [](const std::string& number) { return number + (number == "1" ? " part" : " parts"); };
+    const auto readings = "two ways: " + parts(first) + " and " + parts(second) + " of water, or " + parts(first) +
+                          " in " + parts(second) + " of the whole";
+    reader.report(Kind::ratio_by_colon, span,
+                  {written, readings,
+                   "`" + plus + "` for the first, `" + first + "+" + std::to_string(*rest) + "` for the second"});
 }
 
 /// Whether the comma could mark thousands: three digits after it, and not a nought alone before it.
@@ -74,12 +104,30 @@ void explain_number(Reader& reader, const syntax::Number& number) {
     }
 }
 
+/// Spellings that people use and Scruple does not read.
+constexpr std::pair<std::string_view, std::string_view> other_spellings[] = {
+    {"mls", "ml"},     {"millilitre", "ml"}, {"millilitres", "ml"}, {"milliliter", "ml"}, {"milliliters", "ml"},
+    {"c.c.", "cc"},    {"ccs", "cc"},        {"litre", "l"},        {"litres", "l"},      {"liter", "l"},
+    {"liters", "l"},   {"ltr", "l"},         {"gm", "g"},           {"gms", "g"},         {"gram", "g"},
+    {"grams", "g"},    {"gramme", "g"},      {"grammes", "g"},      {"kgs", "kg"},        {"mgs", "mg"},
+    {"sec", "s"},      {"secs", "s"},        {"second", "s"},       {"seconds", "s"},     {"mins", "min"},
+    {"minute", "min"}, {"minutes", "min"},   {"hr", "h"},           {"hrs", "h"},         {"hour", "h"},
+    {"hours", "h"},    {"wk", "weeks"},      {"wks", "weeks"},      {"yr", "years"},      {"yrs", "years"},
+    {"g/L", "g/l"},    {"mol/L", "mol/l"},   {"M", "mol/l"},        {"lbs", "lb av"},     {"degC", "C"},
+    {"degF", "F"},
+};
+
 std::string nearest_unit(std::string_view written) {
+    for (const auto& [spelling, unit] : other_spellings) {
+        if (spelling == written) return std::string(unit);
+    }
     std::vector<std::string_view> spellings;
     for (const auto& unit : quantity::all_units())
         spellings.insert(spellings.end(), unit.spellings.begin(), unit.spellings.end());
     return diagnostics::nearest(written, spellings);
 }
+
+}  // namespace
 
 void explain_unit(Reader& reader, const syntax::Quantity& quantity) {
     const auto number = reader.text(quantity.number.span);
@@ -96,8 +144,6 @@ void explain_unit(Reader& reader, const syntax::Quantity& quantity) {
                       {written, near.empty() ? "one of the units that `scruple help units` lists" : "`" + near + "`"});
     }
 }
-
-}  // namespace
 
 std::optional<Exact> read_number(Reader& reader, const syntax::Number& number) {
     if (!number.loose()) return number.value();

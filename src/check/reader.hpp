@@ -22,6 +22,8 @@ struct Reader {
     std::vector<diagnostics::Diagnostic>& out;
     std::string scratch = {};        ///< for normal names, so that a look-up allocates nothing
     std::uint32_t statement = none;  ///< the statement being read
+    unsigned suggestions_left =
+        20;  ///< near spellings still looked for: a block whose every line is wrong gets no thousand searches
 
     [[nodiscard]] std::string_view text(text::Span span) const { return source.at(span); }
     [[nodiscard]] std::string_view text(const syntax::Name& name) const { return source.at(name.span); }
@@ -46,6 +48,9 @@ struct Measured {
 
 /// Reads a number; reports a loose one.
 [[nodiscard]] std::optional<Exact> read_number(Reader& reader, const syntax::Number& number);
+
+/// Says what is wrong with a unit that is none, or that has several readings.
+void explain_unit(Reader& reader, const syntax::Quantity& quantity);
 
 /// Reads a quantity of any dimension; reports a loose one with its readings.
 [[nodiscard]] std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity);
@@ -107,8 +112,27 @@ struct ResolvedFormat {
 };
 [[nodiscard]] ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format);
 
-/// `write` text for a name that is not known: the nearest known one, or `otherwise`.
-[[nodiscard]] std::string suggestion(Reader& reader, std::string_view written,
-                                     const std::unordered_map<std::string, Id>& known, std::string_view otherwise);
+/// Says that nothing is called so, with the nearest name that there is; where the line begins with a word of the
+/// language, how a line with that word is said instead. A recipe of several solutions asks which.
+void report_unknown(Reader& reader, const syntax::Name& name, Id recipe);
+
+/// The nearest of `known`, in backticks, or `otherwise`.
+[[nodiscard]] std::string nearest_or(Reader& reader, std::string_view written,
+                                     const std::vector<std::string_view>& known, std::string_view otherwise);
+/// The same among the names of processes, suppliers …
+template <class T>
+[[nodiscard]] std::string suggestion(Reader& reader, std::string_view written, const std::vector<T>& all,
+                                     std::string_view otherwise) {
+    std::vector<std::string_view> names;
+    for (const auto& one : all) names.push_back(one.name);
+    return nearest_or(reader, written, names, otherwise);
+}
+
+/// The fact or step word that a line begins with, and how such a line is said; empty where it begins otherwise.
+struct Saying {
+    std::string_view keyword;
+    std::string_view how;
+};
+[[nodiscard]] Saying saying_at(std::string_view line);
 
 }  // namespace scruple::check

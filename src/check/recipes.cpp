@@ -22,8 +22,10 @@ class SectionReader {
     }
 
     void run() {
+        const auto before = reader_.out.size();
         each_statement(reader_, block_, [this](const auto& node) { return take(node); });
         if (!lines_) return;
+        section_->broken = any_error_since(before);
         lines_->finish();
         const auto filling = fill(reader_.model, *section_, 0);
         section_->makes_ml = filling.made_ml;
@@ -44,7 +46,7 @@ class SectionReader {
             case Of::source:
                 return recipe_ != nullptr && (recipe_->sources.push_back(text), true);
             case Of::is_a:
-                return recipe_ != nullptr && take_once(recipe_->is_a, text, "is");
+                return recipe_ != nullptr && take_once(recipe_->is_a, text, "is a");
             case Of::strength:
                 return recipe_ != nullptr && take_once(recipe_->strength, text, "strength");
         }
@@ -81,6 +83,22 @@ class SectionReader {
 
     // A recipe states its capacity once, for the solution that is used; read after all sections are named.
     bool take(const syntax::Capacity& line);
+
+    [[nodiscard]] bool any_error_since(std::size_t before) const {
+        return std::any_of(reader_.out.begin() + static_cast<std::ptrdiff_t>(before), reader_.out.end(),
+                           [](const auto& diagnostic) {
+                               return diagnostics::info(diagnostic.kind).severity == diagnostics::Severity::error;
+                           });
+    }
+
+    /// `metol 2 min` reads like a stage of a process; here a weight was meant.
+    bool take(const syntax::ProcessEntry& line) {
+        if (!lines_) return false;
+        if (resolve(reader_, line.bath, recipe_id(), FormNeed::free)) {
+            static_cast<void>(read_as(reader_, reader_.tree.ranges[line.time].high, Dimension::mass));
+        }
+        return true;
+    }
 
     bool take(const syntax::Ingredient& line) { return forward(line); }
     bool take(const syntax::Step& line) { return forward(line); }
@@ -208,6 +226,7 @@ void read_variants(BlockContext context, Recipe& recipe) {
         const auto* variants = std::get_if<syntax::Variants>(&reader.tree.statements[i].node);
         if (variants == nullptr) continue;
         reader.statement = i;
+        if (!recipe.variants.empty()) reader.report(Kind::said_twice, reader.statement_span(), {"variants"});
         for (const auto& name : syntax::Tree::run(reader.tree.names, variants->names)) {
             const auto text = reader.text(name);
             if (std::ranges::count(recipe.variants, text) > 0) reader.report(Kind::said_twice, name.span, {text});

@@ -2,8 +2,8 @@
 // Names of the text to chemicals, forms, solutions and film formats.
 #include <algorithm>
 
+#include "listed.hpp"
 #include "reader.hpp"
-#include "scruple/syntax/normal.hpp"
 
 namespace scruple::check {
 namespace {
@@ -11,16 +11,6 @@ namespace {
 using diagnostics::Kind;
 using quantity::Dimension;
 using quantity::Unit;
-
-/// Joined as `a`, `b` or `c`, each in backticks.
-std::string listed(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
-        text += "`" + names[i] + "`";
-    }
-    return text;
-}
 
 std::vector<std::string> form_choices(const Chemical& chemical, std::string_view name) {
     std::vector<std::string> choices;
@@ -46,9 +36,12 @@ std::string_view find_grade(Reader& reader, const Chemical& chemical, std::strin
 
 void report_unknown_form(Reader& reader, const Chemical& chemical, const syntax::Name& word) {
     std::vector<std::string> choices;
-    for (const auto& form : chemical.forms) choices.emplace_back(form.name);
+    if (chemical.forms.size() > 1) {
+        for (const auto& form : chemical.forms) choices.emplace_back(form.name);
+    }
     for (const auto grade : chemical.grades) choices.emplace_back(grade);
-    reader.report(Kind::unknown_form, word.span, {reader.text(word), chemical.name, listed(choices)});
+    const auto write = choices.empty() ? "the name alone: it has only one form" : listed(choices);
+    reader.report(Kind::unknown_form, word.span, {reader.text(word), chemical.name, write});
 }
 
 bool read_form_words(Reader& reader, const Chemical& chemical, const syntax::FormGiven& given, Resolved& resolved) {
@@ -121,37 +114,16 @@ std::optional<Resolved> as_solution(Reader& reader, const syntax::Substance& sub
     return Resolved{.solution = solution};
 }
 
-// Enough for a slip of the hand; a workspace whose every line is wrong gets no thousand searches.
-constexpr std::size_t most_suggestions = 100;
-
-std::string nearest_substance(Reader& reader, std::string_view written) {
-    std::vector<std::string_view> known;
-    if (reader.out.size() > most_suggestions) return {};
-    for (const auto& chemical : reader.model.chemicals) {
-        known.push_back(chemical.name);
-        for (const auto& [name, form] : chemical.also) known.push_back(name);
-    }
-    for (const auto& [name, id] : reader.model.section_names) known.push_back(name);
-    return diagnostics::nearest(written, known);
-}
-
-void report_unknown(Reader& reader, const syntax::Name& name) {
-    const auto near = nearest_substance(reader, reader.text(name));
-    reader.report(Kind::unknown_name, name.span,
-                  {reader.text(name),
-                   near.empty() ? "a name that the library or your files have, or declare it with a `chemical` block"
-                                : "`" + near + "`"});
-}
-
-void report_which_section(Reader& reader, const syntax::Name& name, const Recipe& recipe) {
-    std::vector<std::string> choices;
-    for (const Id id : recipe.sections) choices.push_back(shown_name(reader.model, id));
-    reader.report(Kind::which_section, name.span, {reader.text(name), listed(choices)});
-}
-
 bool begins_with_section_word(std::string_view normal) {
     constexpr std::string_view words[] = {"part ", "bath ", "working", "replenisher", "stock"};
     return std::ranges::any_of(words, [normal](std::string_view word) { return normal.starts_with(word); });
+}
+
+/// Films are called by numbers, and the number next to one is simply another film.
+std::string nearest_format(Reader& reader, std::string_view written) {
+    constexpr std::string_view otherwise = "a `format` block with its `area`, or the size: `8x10 in`";
+    if (std::ranges::all_of(written, [](char c) { return c >= '0' && c <= '9'; })) return std::string(otherwise);
+    return suggestion(reader, written, reader.model.formats, otherwise);
 }
 
 }  // namespace
@@ -176,18 +148,14 @@ std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substan
     if (const Id solution = find_solution(reader.model, recipe, normal, key); solution != none) {
         return as_solution(reader, substance, solution);
     }
-    if (const auto whole = reader.model.recipe_names.find(normal); whole != reader.model.recipe_names.end()) {
-        report_which_section(reader, substance.name, reader.model.recipes[whole->second]);
-    } else {
-        report_unknown(reader, substance.name);
-    }
+    report_unknown(reader, substance.name, recipe);
     return std::nullopt;
 }
 
 std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance, FormNeed need) {
     const auto found = reader.model.chemical_names.find(reader.normal(reader.text(substance.name)));
     if (found != reader.model.chemical_names.end()) return as_chemical(reader, substance, found->second, need);
-    report_unknown(reader, substance.name);
+    report_unknown(reader, substance.name, none);
     return std::nullopt;
 }
 
@@ -196,21 +164,8 @@ Id resolve_solution(Reader& reader, const syntax::Name& name, Id recipe) {
     const auto& normal = reader.normal(reader.text(name));
     const Id solution = find_solution(reader.model, recipe, normal, key);
     if (solution != none) return solution;
-    if (const auto whole = reader.model.recipe_names.find(normal); whole != reader.model.recipe_names.end()) {
-        report_which_section(reader, name, reader.model.recipes[whole->second]);
-    } else {
-        report_unknown(reader, name);
-    }
+    report_unknown(reader, name, recipe);
     return none;
-}
-
-std::string suggestion(Reader& reader, std::string_view written, const std::unordered_map<std::string, Id>& known,
-                       std::string_view otherwise) {
-    if (reader.out.size() > most_suggestions) return std::string(otherwise);
-    std::vector<std::string_view> names;
-    for (const auto& [name, id] : known) names.push_back(name);
-    const auto near = diagnostics::nearest(reader.normal(written), names);
-    return near.empty() ? std::string(otherwise) : "`" + near + "`";
 }
 
 ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format) {
@@ -222,9 +177,7 @@ ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format) 
     const auto written = reader.text(format.span);
     const auto found = reader.model.format_names.find(reader.normal(written));
     if (found != reader.model.format_names.end()) return {found->second, reader.model.formats[found->second].area_cm2};
-    reader.report(Kind::unknown_film, format.span,
-                  {written, suggestion(reader, written, reader.model.format_names,
-                                       "a `format` block with its `area`, or the size: `8x10 in`")});
+    reader.report(Kind::unknown_film, format.span, {written, nearest_format(reader, written)});
     return {};
 }
 

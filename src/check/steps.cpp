@@ -117,8 +117,12 @@ std::optional<Detail> LineReader::read_step_detail(const syntax::Detail& detail)
             return read;
         }
         case What::until:
-            read.what = detail.ph.loose() ? Detail::What::until : Detail::What::until_ph;
-            if (!detail.ph.loose()) read.value = detail.ph.value();
+            if (detail.ph.span.empty()) {
+                read.what = Detail::What::until;
+                return read;
+            }
+            read.what = Detail::What::until_ph;
+            if (const auto ph = read_number(reader_, detail.ph)) read.value = *ph;
             return read;
         case What::pinch_now:
         case What::quantity_now:
@@ -196,6 +200,8 @@ void LineReader::pour(const syntax::VesselStep& line, VesselMove& move) {
 // ---- dilute and mix -------------------------------------------------------------------------------
 
 void LineReader::take(const syntax::Mix& line) {
+    if (!section_.lines.empty())
+        reader_.report(Kind::said_twice, reader_.statement_span(), {line.dilute ? "dilute" : "mix"});
     if (!line.colon_ratio.empty()) {
         const syntax::Number ratio{.span = line.colon_ratio};
         static_cast<void>(read_number(reader_, ratio));

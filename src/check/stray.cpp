@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a statement is called when it stands where it does not belong, or cannot be read.
+#include <algorithm>
+
 #include "blocks.hpp"
 #include "scruple/syntax/parse.hpp"
 
@@ -93,7 +95,41 @@ std::string_view text_fact(syntax::Words::Of of) {
     return "";
 }
 
+/// The first characters of a line that is too long to be marked whole.
+text::Span beginning_of(const Reader& reader, text::Span span) {
+    auto end = span.begin + std::min<std::uint32_t>(40, span.end - span.begin);
+    while (end > span.begin && (static_cast<unsigned char>(reader.source.bytes[end]) & 0xC0) == 0x80) --end;
+    return {span.begin, end};
+}
+
+/// A name alone: an amount was forgotten, or a step is said in words of its own (`wait a moment`).
+void report_bare(Reader& reader, const syntax::Bare& bare, text::Span span) {
+    const auto name = reader.text(bare.what.name);
+    const auto saying = bare.what.name.quoted ? Saying{} : saying_at(name);
+    if (saying.keyword.empty()) {
+        reader.report(Kind::forgotten_amount, span, {name});
+    } else {
+        reader.report(Kind::unread_fact, span, {saying.keyword, saying.how});
+    }
+}
+
+std::string_view words_for_block(const Reader& reader, const Block& block) {
+    const bool parts_only =
+        block.kind == syntax::Block::recipe && block.id != none && !reader.model.recipes[block.id].sections.empty() &&
+        reader.model.sections[reader.model.recipes[block.id].sections.front()].kind != SectionKind::whole;
+    return parts_only ? "a recipe that is all parts; it belongs in one of them" : words_for(block.kind);
+}
+
 }  // namespace
+
+Saying saying_at(std::string_view line) {
+    for (const auto& sample : samples) {
+        const bool begins = line.starts_with(sample.keyword) && line.size() > sample.keyword.size();
+        if (begins && (line[sample.keyword.size()] == ' ' || line[sample.keyword.size()] == '\t'))
+            return {sample.keyword, sample.how};
+    }
+    return {};
+}
 
 std::string_view words_for(syntax::Block kind) {
     switch (kind) {
@@ -167,10 +203,10 @@ std::string words_for(const syntax::Node& node) {
         node);
 }
 
-void report_stray(Reader& reader, const syntax::Statement& statement, syntax::Block kind) {
+void report_stray(Reader& reader, const syntax::Statement& statement, const Block& block) {
     const auto written = reader.text(statement.span);
-    if (written.size() > syntax::longest_line) {
-        reader.report(Kind::line_too_long, {statement.span.begin, statement.span.begin + 40},
+    if (std::holds_alternative<syntax::Unread>(statement.node) && written.size() > syntax::longest_line) {
+        reader.report(Kind::line_too_long, beginning_of(reader, statement.span),
                       {std::to_string(syntax::longest_line)});
     } else if (const auto* unread = std::get_if<syntax::Unread>(&statement.node)) {
         const auto keyword = reader.text(unread->keyword);
@@ -180,9 +216,10 @@ void report_stray(Reader& reader, const syntax::Statement& statement, syntax::Bl
             reader.report(Kind::unread_fact, statement.span, {keyword, how_to_say(keyword)});
         }
     } else if (const auto* bare = std::get_if<syntax::Bare>(&statement.node)) {
-        reader.report(Kind::forgotten_amount, statement.span, {reader.text(bare->what.name)});
+        report_bare(reader, *bare, statement.span);
     } else {
-        reader.report(Kind::line_out_of_place, statement.span, {words_for(statement.node), words_for(kind)});
+        reader.report(Kind::line_out_of_place, statement.span,
+                      {words_for(statement.node), words_for_block(reader, block)});
     }
 }
 

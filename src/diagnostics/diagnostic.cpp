@@ -13,15 +13,24 @@ namespace scruple::diagnostics {
 namespace {
 
 // An argument is a piece of somebody's file: long enough to be recognised, short enough for a line.
-constexpr std::size_t longest_in_message = 160;
+constexpr std::size_t longest_in_message = 240;
 // What is to be pasted in loses more by a cut.
 constexpr std::size_t longest_to_write = 240;
 constexpr std::size_t most_arguments = 8;
 
+/// Columns of a recipe are no part of a sentence.
+std::string one_blank_each(std::string_view argument) {
+    std::string folded;
+    for (const char c : argument) {
+        if (c != ' ' || folded.empty() || folded.back() != ' ') folded += c;
+    }
+    return folded;
+}
+
 std::string filled(std::string_view wording, std::initializer_list<std::string_view> arguments, std::size_t longest) {
     fmt::dynamic_format_arg_store<fmt::format_context> store;
     for (const std::string_view argument : arguments) {
-        store.push_back(text::printable(text::shortened(argument, longest)));
+        store.push_back(text::printable(text::shortened(one_blank_each(argument), longest)));
     }
     // A wording that names more arguments than it is given leaves the place empty instead of failing.
     for (std::size_t count = arguments.size(); count < most_arguments; ++count) store.push_back(std::string());

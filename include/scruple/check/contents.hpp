@@ -36,7 +36,7 @@ struct Dose {
 enum class DensityNeed : std::uint8_t { nothing, of_form, of_solution };
 [[nodiscard]] DensityNeed density_need(const Chemical& chemical, const std::optional<Strength>& strength,
                                        bool by_volume);
-/// What to write where a density is wanting: the strengths and forms whose densities are known.
+/// What to write where a density is wanting, up to a last `or`: the strengths and forms whose densities are known.
 [[nodiscard]] std::string known_densities(const Chemical& chemical);
 
 /// What a ml of a saturated solution holds, in g of the addition's form: from the solubility nearest to its

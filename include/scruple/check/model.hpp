@@ -214,6 +214,7 @@ struct Section {
     std::vector<Line> lines{};
     Exact makes_ml{};           ///< final volume of the batch as written
     bool makes_stated = false;  ///< by `to make`; else it is the sum of the lines
+    bool broken = false;        ///< a line of it could not be read, so it is not judged as a whole
     bool by_parts = false;      ///< made by `dilute` or `mix`; makes_ml is then nominal
     std::vector<Keeping> keeps{};
     std::optional<Exact> use_within{};  ///< s

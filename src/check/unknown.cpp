@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+// Names that mean nothing here: what may have been meant instead.
+#include "listed.hpp"
+#include "reader.hpp"
+
+namespace scruple::check {
+namespace {
+
+using diagnostics::Kind;
+
+std::string nearest_substance(Reader& reader, std::string_view written) {
+    if (reader.suggestions_left == 0) return {};
+    --reader.suggestions_left;
+    std::vector<std::string> solutions;
+    for (Id id = 0; id < reader.model.sections.size(); ++id) solutions.push_back(shown_name(reader.model, id));
+    std::vector<std::string_view> known(solutions.begin(), solutions.end());
+    for (const auto& chemical : reader.model.chemicals) {
+        known.push_back(chemical.name);
+        for (const auto& [name, form] : chemical.also) known.push_back(name);
+    }
+    return diagnostics::nearest(written, known);
+}
+
+/// The recipe that a name means, where the trouble is only that it has several solutions: `Lantern`, or
+/// `Lantern working` with two workings.
+const Recipe* recipe_of(Reader& reader, const syntax::Name& name, Id here) {
+    auto normal = reader.normal(reader.text(name));
+    if (normal == "working" && here != none) return &reader.model.recipes[here];
+    constexpr std::string_view tail = " working";
+    if (normal.ends_with(tail)) normal.resize(normal.size() - tail.size());
+    const auto found = reader.model.recipe_names.find(normal);
+    return found == reader.model.recipe_names.end() ? nullptr : &reader.model.recipes[found->second];
+}
+
+bool report_which_section(Reader& reader, const syntax::Name& name, Id here) {
+    const auto* recipe = recipe_of(reader, name, here);
+    if (recipe == nullptr || recipe->sections.size() < 2) return false;
+    std::vector<std::string> choices;
+    for (const Id id : recipe->sections) choices.push_back(shown_name(reader.model, id));
+    reader.report(Kind::which_section, name.span, {reader.text(name), listed(choices)});
+    return true;
+}
+
+}  // namespace
+
+std::string listed(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+        text += "`" + names[i] + "`";
+    }
+    return text;
+}
+
+void report_unknown(Reader& reader, const syntax::Name& name, Id recipe) {
+    if (report_which_section(reader, name, recipe)) return;
+    const auto written = reader.text(name);
+    const auto saying = name.quoted ? Saying{} : saying_at(written);
+    if (!saying.keyword.empty()) {
+        reader.report(Kind::unread_fact, reader.statement_span(), {saying.keyword, saying.how});
+        return;
+    }
+    const auto near = nearest_substance(reader, written);
+    constexpr std::string_view otherwise =
+        "a name that the library or your files have, or declare it with a `chemical` block";
+    reader.report(Kind::unknown_name, name.span, {written, near.empty() ? std::string(otherwise) : "`" + near + "`"});
+}
+
+std::string nearest_or(Reader& reader, std::string_view written, const std::vector<std::string_view>& known,
+                       std::string_view otherwise) {
+    if (reader.suggestions_left == 0) return std::string(otherwise);
+    --reader.suggestions_left;
+    const auto near = diagnostics::nearest(written, known);
+    return near.empty() ? std::string(otherwise) : "`" + near + "`";
+}
+
+}  // namespace scruple::check
