@@ -2,7 +2,7 @@
 // Dated lines of logs and plans.
 #pragma once
 
-#include "grammar/facts.hpp"
+#include "facts.hpp"
 
 namespace scruple::grammar {
 

@@ -2,7 +2,7 @@
 // What is said of a recipe, a chemical, a bench, a conversion.
 #pragma once
 
-#include "grammar/quantities.hpp"
+#include "quantities.hpp"
 
 namespace scruple::grammar {
 

@@ -2,8 +2,8 @@
 // A file is lines; a line is one statement at most.
 #pragma once
 
-#include "grammar/headings.hpp"
-#include "grammar/ingredients.hpp"
+#include "headings.hpp"
+#include "ingredients.hpp"
 
 namespace scruple::grammar {
 
@@ -25,7 +25,7 @@ struct statement
 struct bom : lit<"\uFEFF"> {};
 struct eol : any_of<"\r\n", "\n", "\r"> {};
 struct comment : seq<one_of<"#">, scanned<scan::rest_of_line, "", true>> {};
-struct line : seq<blanks, opt<statement, blanks>, opt<choice<comment>>, sor<eol, eof>> {};
-struct file : seq<opt<bom>, until<eof, line>> {};
+struct line : seq<blanks, opt<statement, blanks>, opt<choice<comment>>> {};
+struct file : seq<opt<bom>, line, star<eol, line>, eof> {};
 
 }  // namespace scruple::grammar

@@ -2,7 +2,7 @@
 // A block word with its name and nothing else.
 #pragma once
 
-#include "grammar/quantities.hpp"
+#include "quantities.hpp"
 
 namespace scruple::grammar {
 

@@ -2,8 +2,8 @@
 // Named lines: ingredients, baths of a process, prices; and amounts that only the checker can explain.
 #pragma once
 
-#include "grammar/entries.hpp"
-#include "grammar/steps.hpp"
+#include "entries.hpp"
+#include "steps.hpp"
 
 namespace scruple::grammar {
 

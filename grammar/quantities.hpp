@@ -2,7 +2,7 @@
 // Numbers, quantities, ranges, strengths, films and sheets, money, dates.
 #pragma once
 
-#include "grammar/units.hpp"
+#include "units.hpp"
 
 namespace scruple::grammar {
 

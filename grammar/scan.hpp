@@ -4,7 +4,7 @@
 
 #include <array>
 
-#include "grammar/core.hpp"
+#include "core.hpp"
 
 namespace scruple::grammar::scan {
 

@@ -2,7 +2,7 @@
 // What is done at the bench, and what is said of it after a comma.
 #pragma once
 
-#include "grammar/facts.hpp"
+#include "facts.hpp"
 
 namespace scruple::grammar {
 
@@ -31,7 +31,8 @@ struct pause : seq<pause_verb, opt<gap, step_range>, opt<gap, first_detail>, ste
 struct temper_verb : any_of<"cool", "warm"> {};
 struct toward : any_of<"to", "below", "above"> {};
 struct temper : seq<temper_verb, gap, toward, gap, step_range, step_details, ends> {};
-struct limit : seq<lit<"not above">, gap, step_range, ends> {};
+struct limit_word : lit<"not above"> {};
+struct limit : seq<limit_word, gap, step_range, ends> {};
 struct do_this : seq<lit<"do">, gap, quoted, ends> {};
 struct apart : seq<lit<"apart">, gap, label, ends> {};
 struct share_word : any_of<"half", "a third", "a quarter", "the rest"> {};
@@ -41,7 +42,6 @@ struct vessel_label : seq<label> {};
 struct pour_in : seq<lit<"pour in">, gap, opt<share>, vessel_label, step_details, ends> {};
 struct set_aside : seq<lit<"set aside">, gap, label, ends> {};
 struct step : choice<pause, temper, limit, do_this, apart, pour_in, set_aside> {};
-struct limit_word : lit<"not above"> {};
 struct vessel_word : any_of<"do", "apart", "pour in", "set aside"> {};
 
 }  // namespace scruple::grammar

@@ -2,7 +2,7 @@
 // Units as they are spelt; letter case matters. Longer spellings stand before their own beginnings.
 #pragma once
 
-#include "grammar/words.hpp"
+#include "words.hpp"
 
 namespace scruple::grammar {
 

@@ -2,7 +2,7 @@
 // Names, labels, remarks, forms in parentheses.
 #pragma once
 
-#include "grammar/scan.hpp"
+#include "scan.hpp"
 
 namespace scruple::grammar {
 
