@@ -48,10 +48,11 @@ Markup cautions(const Card& card) {
 }
 
 Markup gather(const Card& card) {
-    html::Table table({"what", "form", "amount"}, 1);
+    html::Table table({"what", "amount"}, 1);
     for (const plan::Gathered& thing : card.gather) {
         const std::string wanted = thing.optional ? "only if you want it" : "";
-        table.row({words::listed({thing.chemical, thing.note, wanted}), thing.form, thing.amount.with_unit()});
+        const std::string name = words::chemical(thing.chemical, thing.form);
+        table.row({words::listed({name, thing.note, wanted}), thing.amount.with_unit()});
     }
     return html::section("Put out on the bench", element("div", "class=\"gather\"", table.take()));
 }
@@ -75,10 +76,11 @@ Markup clock() {
     return element("p", all);
 }
 
-Markup boxes(const Work& work) {
+Markup boxes_and_running(const Work& work) {
     Markup all;
     if (work.weighed_box) all += html::box("weighed");
     if (work.clear_box) all += html::box("clear");
+    if (work.running) all += element("span", "class=\"tick\"", words::running(work));
     return all.text.empty() ? all : element("p", all);
 }
 
@@ -88,9 +90,8 @@ Markup step(const Work& work) {
     Markup all = element("span", "class=\"number\"", fmt::format("{}", work.n));
     all += element("p", line);
     for (const std::string& remark : words::remarks(work)) all += element("p", remark);
-    all += boxes(work);
     if (work.seconds) all += clock();
-    if (work.running) all += element("p", words::running(work));
+    all += boxes_and_running(work);
     return element("li", all);
 }
 

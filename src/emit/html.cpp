@@ -5,6 +5,7 @@
 
 #include "scruple/text/printable.hpp"
 #include "style.hpp"
+#include "words.hpp"
 
 namespace scruple::emit::html {
 namespace {
@@ -34,7 +35,7 @@ bool stands_in_a_line(std::string_view name) {
 
 Markup words(std::string_view text) {
     Markup result;
-    for (const char c : text::printable(text)) {
+    for (const char c : words::with_units_kept(text::printable(text))) {
         const std::string_view escape = escape_of(c);
         if (escape.empty())
             result.text += c;

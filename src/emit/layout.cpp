@@ -5,6 +5,7 @@
 
 #include "scruple/text/printable.hpp"
 #include "scruple/text/utf8.hpp"
+#include "words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -76,8 +77,8 @@ std::string blanks(std::size_t width, std::string_view beside) {
 
 }  // namespace
 
-std::vector<std::string> wrapped(std::string_view words, std::size_t width) {
-    const std::string shown = text::printable(words);
+std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
+    const std::string shown = words::with_units_kept(text::printable(text));
     Wrapper wrapper(std::max<std::size_t>(width, 1));
     for (const std::string_view word : words_of(shown)) wrapper.add(word);
     return wrapper.take();

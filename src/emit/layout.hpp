@@ -11,9 +11,9 @@
 
 namespace scruple::emit {
 
-/// `words` in lines of at most `width` columns, parted at blanks (never at no-break ones);
-/// a word longer than a line is cut. No words: one empty line.
-[[nodiscard]] std::vector<std::string> wrapped(std::string_view words, std::size_t width);
+/// `text` in lines of at most `width` columns, parted at blanks, but not after a number and not at no-break
+/// ones; a word longer than a line is cut. No text: one empty line.
+[[nodiscard]] std::vector<std::string> wrapped(std::string_view text, std::size_t width);
 
 [[nodiscard]] std::string padded_right(std::string_view text, std::size_t width);
 [[nodiscard]] std::string padded_left(std::string_view text, std::size_t width);

@@ -15,22 +15,32 @@ using plan::ChemicalNeed;
 using plan::ShoppingList;
 using words::Errand;
 
+Markup amount_of(std::string_view amount, std::string_view what) {
+    Markup line = element("span", "class=\"amount\"", amount);
+    line += element("span", "class=\"what\"", what);
+    return line;
+}
+
+Markup errands(std::string_view heading, const Markup& items) {
+    return items.text.empty() ? items : html::section(heading, element("ul", "class=\"errands\"", items));
+}
+
 Markup solutions(const ShoppingList& list) {
-    html::Table table({"solution", "why", "to mix"}, 1);
-    for (const plan::SolutionNeed& need : list.solutions)
-        table.row({need.name, words::listed({words::reckoning(need), words::listed(need.because, "; ")}, "; "),
-                   need.to_mix.with_unit()});
-    return html::section("To mix", element("div", "class=\"gather\"", table.take()));
+    Markup all;
+    for (const plan::SolutionNeed& need : list.solutions) {
+        Markup one = element("p", amount_of(need.to_mix.with_unit(), need.name));
+        one += element("p", words::reckoning(need));
+        one += html::list(need.because);
+        all += element("li", one);
+    }
+    return errands("To mix", all);
 }
 
 Markup errand(const ChemicalNeed& need) {
     const bool bought = words::errand_of(need) == Errand::buy;
-    Markup line;
-    if (bought) {
-        line += html::box("");
-        line += element("span", "class=\"amount\"", words::packs(need));
-    }
-    line += element("span", "class=\"what\"", words::chemical(need.name, need.form_name));
+    const std::string name = words::chemical(need.name, need.form_name);
+    Markup line = bought ? html::box("") : element("span", "class=\"what\"", name);
+    if (bought) line += amount_of(words::packs(need), name);
     Markup all = element("p", line);
     if (bought) all += element("p", fmt::format("from {}, {}", need.supplier, words::money(need.cost, need.currency)));
     const std::string other = words::other_form(need);
@@ -44,7 +54,7 @@ Markup errands(const ShoppingList& list, Errand which, std::string_view heading)
     Markup all;
     for (const ChemicalNeed& need : list.chemicals)
         if (words::errand_of(need) == which) all += errand(need);
-    return all.text.empty() ? all : html::section(heading, element("ul", "class=\"errands\"", all));
+    return errands(heading, all);
 }
 
 Markup sums(const ShoppingList& list) {

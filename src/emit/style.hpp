@@ -25,9 +25,9 @@ ul > li::before { content: "–"; display: inline-block; width: 1.2em; margin-le
 .makes, .amount { font-size: 22pt; font-weight: bold; white-space: nowrap; }
 .makes { margin: .4rem 0; }
 .blanks { display: flex; flex-wrap: wrap; gap: .8rem 1.6rem; margin: 1rem 0; }
-.line { display: inline-block; width: 9.5em; margin-left: .5em; border-bottom: .4mm solid #000; }
+.line { display: inline-block; width: 7.5em; margin-left: .5em; border-bottom: .4mm solid #000; }
 .clock { display: inline-block; width: 5em; margin-left: .5em; border-bottom: .4mm solid #000; }
-.cautions { border: 1mm solid #000; padding: .2rem .9rem .7rem; margin-top: 1.2rem; break-inside: avoid; }
+.cautions { border: 1mm solid #000; padding: .2rem .9rem .7rem; margin-top: 1.2rem; box-decoration-break: clone; -webkit-box-decoration-break: clone; }
 .cautions h2 { margin-top: .6rem; }
 .cautions ul > li::before { content: "!"; font-weight: bold; }
 .box { display: inline-block; width: 7mm; height: 7mm; border: .5mm solid #000; margin-right: .5em; vertical-align: -1.6mm; }
@@ -35,9 +35,12 @@ ul > li::before { content: "–"; display: inline-block; width: 1.2em; margin-le
 .work > li { position: relative; padding: .7rem 0 .7rem 3.2rem; border-top: .3mm solid #000; break-inside: avoid; }
 .work > li:last-child { border-bottom: .3mm solid #000; }
 .work .number { position: absolute; left: 0; top: .95rem; font-size: 17pt; }
-.work .what { font-size: 17pt; }
-.work .amount { display: inline-block; margin-right: .8em; }
-.work .amount small { font-size: 14pt; font-weight: normal; }
+.what { font-size: 17pt; }
+.amount { display: inline-block; margin-right: .8em; }
+.amount small { font-size: 14pt; font-weight: normal; }
+.errands > li { margin: 0; padding: .7rem 0; border-top: .3mm solid #000; break-inside: avoid; }
+.errands > li::before { content: none; }
+.errands .tick { margin-right: 0; }
 .tally { display: flex; flex-wrap: wrap; gap: .5rem 1.4rem; margin-top: .7rem; }
 .tally .box { margin: 0 .3rem 0 0; }
 table { border-collapse: collapse; width: 100%; }
@@ -48,11 +51,13 @@ tbody th { font-weight: normal; }
 .gather td.figure { font-size: 22pt; font-weight: bold; line-height: 1.1; }
 @media print {
   body { padding: 0; max-width: none; }
+  .work > li { padding-top: .35rem; padding-bottom: .35rem; }
+  .work .number { top: .6rem; }
   article + article { margin-top: 0; border-top: 0; padding-top: 0; break-before: page; }
 }
 )";
 
 /// The digest of `style`, which lets the page's policy take this one style and no other.
-inline constexpr std::string_view style_digest = "sha256-ZXhIZ0P0pgIeIh4dpeWXjBxCjZRH/K0nozeTzKf1IYQ=";
+inline constexpr std::string_view style_digest = "sha256-0/4+dMTh+bdHXI9/V910mXs83VR3gaQmcAado6IGqfA=";
 
 }  // namespace scruple::emit::html

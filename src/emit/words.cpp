@@ -17,6 +17,21 @@ std::string listed(const std::vector<std::string>& parts, std::string_view betwe
     return all;
 }
 
+std::string with_units_kept(std::string_view text) {
+    std::string kept;
+    bool number = false;
+    for (const char c : text) {
+        if (c == ' ' && number)
+            kept += plan::unit_blank;
+        else
+            kept += c;
+        const bool digit = c >= '0' && c <= '9';
+        const bool begins = kept.size() == 1 || kept[kept.size() - 2] == ' ';
+        number = digit ? number || begins : number && (c == '.' || c == '/');
+    }
+    return kept;
+}
+
 std::string title(const plan::Card& card) {
     return listed({card.recipe, card.section});
 }
@@ -50,17 +65,15 @@ bool is_put_elsewhere(const plan::Work& work) {
 }  // namespace
 
 std::vector<std::string> remarks(const plan::Work& work) {
-    std::vector<std::string> all;
-    if (!work.at.empty()) all.push_back("at " + work.at);
-    if (is_put_elsewhere(work)) all.push_back("in the other vessel: " + work.vessel);
+    std::vector<std::string> first;
+    if (!work.at.empty()) first.push_back("at " + work.at);
+    if (is_put_elsewhere(work)) first.push_back("in the other vessel: " + work.vessel);
+    if (work.amount && !work.amount->instrument.empty()) first.push_back("with the " + work.amount->instrument);
+    // Advice says by how much the reading would be off.
+    if (work.amount && work.advice.empty()) first.push_back(rounding(*work.amount));
+    std::vector<std::string> all = {listed(first)};
+    if (all.front().empty()) all.clear();
     all.insert(all.end(), work.details.begin(), work.details.end());
-    if (work.amount) {
-        const std::string with =
-            work.amount->instrument.empty() ? std::string() : "with the " + work.amount->instrument;
-        // Advice says by how much the reading would be off.
-        const std::string how = listed({with, work.advice.empty() ? rounding(*work.amount) : ""});
-        if (!how.empty()) all.push_back(how);
-    }
     all.insert(all.end(), work.advice.begin(), work.advice.end());
     return all;
 }

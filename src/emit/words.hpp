@@ -21,6 +21,9 @@ inline constexpr std::string_view drain = "Local rules decide what may go down a
 /// `, ` between the parts that say something.
 [[nodiscard]] std::string listed(const std::vector<std::string>& parts, std::string_view between = ", ");
 
+/// The same text with a no-break blank after each number, so that no line ends between it and its unit.
+[[nodiscard]] std::string with_units_kept(std::string_view text);
+
 /// `Lantern, part A`
 [[nodiscard]] std::string title(const plan::Card& card);
 /// `film developer, stock, variant soft`
@@ -31,7 +34,7 @@ inline constexpr std::string_view drain = "Local rules decide what may go down a
 
 /// `about`, `up to` or nothing, to stand before the figure.
 [[nodiscard]] std::string_view before_amount(const plan::Work& work);
-/// What stands under the line of a step: what to know while doing it.
+/// What stands under the line of a step: how warm, where and with what on one line, then one thing a line.
 [[nodiscard]] std::vector<std::string> remarks(const plan::Work& work);
 /// `now in the vessel: about 352 ml`; empty where it is not known.
 [[nodiscard]] std::string running(const plan::Work& work);
