@@ -2,7 +2,6 @@
 // What one capacity line says of one use.
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>

@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <map>
 
 #include "capacity.hpp"
 #include "ingredients.hpp"
