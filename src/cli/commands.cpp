@@ -26,84 +26,122 @@ constexpr std::array option_table{
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all"},
 };
 
-constexpr std::string_view how_recipes_are_named =
-    "RECIPE is the name of a recipe, and SECTION one of its parts or baths, such as `part A`, `working` or `bath B`. "
-    "Names need no quotes, and letter case does not matter.";
+using Options = std::string_view[];
+using Examples = Example[];
 
-constexpr std::string_view card_more =
-    "The card has everything to gather, then every step in order, with the amounts worked out and rounded to the "
-    "instruments of your bench. Without SECTION, every solution of the recipe gets its card, one after the other.";
+constexpr std::string_view usual_options[] = {"--in", "--as", "--out"};
 
-constexpr std::string_view scaled_more =
+constexpr Examples check_examples = {
+    {"scruple check", "the recipes of the current folder and all folders in it"},
+    {"scruple check --in recipes --as json", "the same of the folder `recipes`, for another program"},
+};
+constexpr CommandInfo check_command{
+    "check",
+    "",
+    "read all recipes of a folder and say what is wrong with them",
+    "All faults come out in one go, each with its place and what to write instead. Nothing is changed.",
+    usual_options,
+    check_examples};
+
+constexpr Options card_options = {"--make",  "--films", "--sheets", "--area", "--with", "--variant",
+                                  "--bench", "--mixed", "--in",     "--as",   "--out"};
+constexpr Examples card_examples = {
+    {"scruple card Heron part A --make 500ml", "half a litre of part A"},
+    {"scruple card Heron working --films 6 135", "as much as six films take"},
+    {"scruple card Heron --as html --out heron.html", "every solution of Heron as a page to print"},
+};
+constexpr CommandInfo card_command{
+    "card",
+    "RECIPE [SECTION]",
+    "print the mixing card of a recipe, or of one of its solutions",
+    "RECIPE is the name of a recipe, and SECTION one of its solutions, such as `part A`, `working` or `bath B`; names "
+    "need no quotes, and letter case does not matter. The card has everything to gather, then every step in order, "
+    "with the "
+    "amounts worked out and rounded to the instruments of your bench. Without SECTION, every solution of the recipe "
+    "gets its card, one after the other.",
+    card_options,
+    card_examples};
+
+constexpr Options scaled_options = {"--make",    "--films", "--sheets", "--area", "--with",
+                                    "--variant", "--in",    "--as",     "--out"};
+constexpr Examples scaled_examples = {
+    {"scruple scaled Heron part A --make 250ml", "Heron, with everything to suit a quarter litre of part A"},
+};
+constexpr CommandInfo scaled_command{
+    "scaled",
+    "RECIPE [SECTION]",
+    "print a recipe again as recipe text, for another volume",
     "What comes out is recipe text, with your comments in place: the whole recipe, every amount multiplied exactly. "
-    "SECTION says whose volume is meant where a recipe has several solutions.";
+    "SECTION says whose volume is meant where the solutions of a recipe differ.",
+    scaled_options,
+    scaled_examples};
 
-std::vector<CommandInfo> command_table() {
-    return {
-        {"check",
-         "",
-         "read all recipes of a folder and say what is wrong with them",
-         "All faults come out in one go, each with its place and what to write instead. Nothing is changed.",
-         {"--in", "--as", "--out"},
-         {{"scruple check", "the recipes of the current folder and all folders in it"},
-          {"scruple check --in recipes --as json", "the same of the folder `recipes`, for another program"}}},
-        {"card",
-         "RECIPE [SECTION]",
-         "print the mixing card of a recipe, or of one of its solutions",
-         card_more,
-         {"--make", "--films", "--sheets", "--area", "--with", "--variant", "--bench", "--mixed", "--in", "--as",
-          "--out"},
-         {{"scruple card Heron part A --make 500ml", "half a litre of part A"},
-          {"scruple card Heron working --films 6 135", "as much as six films take"},
-          {"scruple card Heron --as html --out heron.html", "every solution of Heron as a page to print"}}},
-        {"scaled",
-         "RECIPE [SECTION]",
-         "print a recipe again as recipe text, for another volume",
-         scaled_more,
-         {"--make", "--films", "--sheets", "--area", "--with", "--variant", "--in", "--as", "--out"},
-         {{"scruple scaled Heron part A --make 250ml", "Heron, with everything to suit a quarter litre of part A"}}},
-        {"shopping",
-         "PLAN",
-         "say what has to be mixed and bought for a plan",
-         "Counts from the films and sheets of the plan through its processes to chemicals, less what the log says is "
-         "on "
-         "hand, rounded up to the packs of your suppliers.",
-         {"--in", "--as", "--out"},
-         {{"scruple shopping December", "the list for the plan called December"}}},
-        {"tidy",
-         "[FILE ...]",
-         "lay recipe files out in the one usual way",
-         "Only blanks, blank lines and the spelling of a few signs change, never what a line says. A file with a line "
-         "that cannot be read is left as it is. Without FILE, all recipe files of the folder are done.",
-         {"--check", "--in", "--as", "--out"},
-         {{"scruple tidy", "all recipe files of the current folder"},
-          {"scruple tidy --check heron.scruple", "would this file change?"}}},
-        {"chemical",
-         "NAME",
-         "show what is known of a chemical: forms, formulas, hazards",
-         "Looks in the library that is built in and in your own recipes. Any of its names will do.",
-         {"--in", "--as", "--out"},
-         {{"scruple chemical washing soda", "by one of its other names"}}},
-        {"weigh",
-         "AMOUNT",
-         "say how much of one form to weigh in place of another",
-         "The figures hold the same number of molecules of the salt itself; only the water in its crystals differs.",
-         {"--as-form", "--in", "--as", "--out"},
-         {{"scruple weigh \"30 g sodium carbonate (anhydrous)\" --as-form monohydrate",
-           "the recipe asks for one, the jar holds the other"}}},
-        {"help",
-         "[TOPIC]",
-         "explain a command, a block of the language, or a kind of fault",
-         "TOPIC is a command (`card`), a block (`recipe`), or what stands in brackets behind a message "
-         "(`form-not-stated`). "
-         "Without one, all topics are listed. `scruple help names` lists the names in your recipes, and `recipes`, "
-         "`plans`, "
-         "`chemicals` or `benches` after it only those.",
-         {"--in", "--as", "--out"},
-         {{"scruple help form-not-stated", "what that message means, and what to do"},
-          {"scruple help bench", "how a bench is written"}}},
-    };
-}
+constexpr Examples shopping_examples = {
+    {"scruple shopping December", "the list for the plan called December"},
+};
+constexpr CommandInfo shopping_command{
+    "shopping",
+    "[PLAN]",
+    "say what has to be mixed and bought for a plan",
+    "Counts from the films and sheets of the plan through its processes to chemicals, less what the log says is on "
+    "hand, rounded up to the packs of your suppliers. The only plan there is need not be named.",
+    usual_options,
+    shopping_examples};
+
+constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
+constexpr Examples tidy_examples = {
+    {"scruple tidy", "all recipe files of the current folder"},
+    {"scruple tidy --check heron.scruple", "would this file change?"},
+};
+constexpr CommandInfo tidy_command{
+    "tidy",
+    "[FILE ...]",
+    "lay recipe files out in the one usual way",
+    "Only blanks and blank lines change, never what a line says. A file with a line that cannot be read is left as it "
+    "is. Without FILE, all recipe files of the folder are done.",
+    tidy_options,
+    tidy_examples};
+
+constexpr Examples chemical_examples = {
+    {"scruple chemical washing soda", "by one of its other names"},
+};
+constexpr CommandInfo chemical_command{
+    "chemical",
+    "NAME",
+    "show what is known of a chemical: forms, formulas, hazards",
+    "Looks in the library that is built in and in your own recipes. Any of its names will do.",
+    usual_options,
+    chemical_examples};
+
+constexpr Options weigh_options = {"--as-form", "--in", "--as", "--out"};
+constexpr Examples weigh_examples = {
+    {"scruple weigh \"30 g sodium carbonate (anhydrous)\" --as-form monohydrate",
+     "the recipe asks for one, the jar holds the other"},
+};
+constexpr CommandInfo weigh_command{
+    "weigh",
+    "AMOUNT",
+    "say how much of one form to weigh in place of another",
+    "Both weighings hold as much of the salt itself; only the water in its crystals differs.",
+    weigh_options,
+    weigh_examples};
+
+constexpr Examples help_examples = {
+    {"scruple help form-not-stated", "what that message means, and what to do"},
+    {"scruple help bench", "how a bench is written"},
+};
+constexpr CommandInfo help_command{
+    "help",
+    "[TOPIC]",
+    "explain a command, a block of the language, or a kind of fault",
+    "TOPIC is a command (`card`), a block (`recipe`), or what stands in brackets behind a message (`form-not-stated`). "
+    "Without one, all topics are listed. `scruple help names` lists the names in your recipes, and `recipes`, `plans`, "
+    "`chemicals` or `benches` after it only those.",
+    usual_options,
+    help_examples};
+
+constexpr std::array command_table{check_command, card_command,     scaled_command, shopping_command,
+                                   tidy_command,  chemical_command, weigh_command,  help_command};
 
 }  // namespace
 
@@ -115,13 +153,12 @@ const OptionInfo& option(std::string_view name) {
     return *std::find_if(option_table.begin(), option_table.end(), [&](const auto& o) { return o.name == name; });
 }
 
-const std::vector<CommandInfo>& all_commands() {
-    static const std::vector<CommandInfo> commands = command_table();
-    return commands;
+std::span<const CommandInfo> all_commands() {
+    return command_table;
 }
 
 const CommandInfo* find_command(std::string_view name) {
-    for (const CommandInfo& command : all_commands())
+    for (const CommandInfo& command : command_table)
         if (command.name == name) return &command;
     return nullptr;
 }

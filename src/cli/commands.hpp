@@ -4,7 +4,6 @@
 
 #include <span>
 #include <string_view>
-#include <vector>
 
 namespace scruple::cli {
 
@@ -27,13 +26,13 @@ struct CommandInfo {
     std::string_view takes;  ///< `RECIPE [SECTION]`
     std::string_view says;   ///< one sentence, without a full stop
     std::string_view more;   ///< a paragraph or several
-    std::vector<std::string_view> options;
-    std::vector<Example> examples;
+    std::span<const std::string_view> options;
+    std::span<const Example> examples;
 };
 
 [[nodiscard]] std::span<const OptionInfo> all_options();
 [[nodiscard]] const OptionInfo& option(std::string_view name);
-[[nodiscard]] const std::vector<CommandInfo>& all_commands();
+[[nodiscard]] std::span<const CommandInfo> all_commands();
 [[nodiscard]] const CommandInfo* find_command(std::string_view name);
 
 }  // namespace scruple::cli

@@ -33,7 +33,7 @@ std::string escaped(std::string_view text) {
 std::string page(std::string_view title, std::string_view text) {
     return fmt::format(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>{}</title>\n"
-        "<style>body {{ margin: 2em; }} pre {{ font-size: 12pt; white-space: pre-wrap; }}</style>\n</head>\n"
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'\">\n</head>\n"
         "<body>\n<pre>\n{}</pre>\n</body>\n</html>\n",
         escaped(title), escaped(text));
 }

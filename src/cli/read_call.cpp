@@ -50,7 +50,7 @@ Stop unknown_command(const std::string& word) {
 
 Stop unknown_option(const CommandInfo& command, const std::string& word) {
     const std::string name = word.substr(0, word.find('='));
-    const std::string near = diagnostics::nearest(name, command.options);
+    const std::string near = diagnostics::nearest(name, {command.options.begin(), command.options.end()});
     const std::string rest = near.empty() ? ask_help(command.name) : fmt::format("the nearest is `{}`", near);
     return {Exit::wrong_call, fmt::format("`scruple {}` has no option `{}`; {}", command.name, name, rest)};
 }

@@ -21,7 +21,7 @@ quantity::Exact factor(const Loaded& loaded, const plan::CardRequest& request) {
 // A recipe whose solutions would all be multiplied alike needs none of them named.
 quantity::Exact common_factor(const Loaded& loaded, const Meant& meant, plan::CardRequest request) {
     request.section = meant.sections.front();
-    const quantity::Exact common = factor(loaded, request);
+    quantity::Exact common = factor(loaded, request);
     for (const check::Id section : meant.sections) {
         request.section = section;
         if (factor(loaded, request) != common) require_one_solution(loaded, meant);

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include <nlohmann/json.hpp>
-
 #include "jobs.hpp"
 #include "names.hpp"
-#include "present.hpp"
 #include "scruple/check/contents.hpp"
+#include "scruple/emit/emit.hpp"
 #include "scruple/plan/weigh.hpp"
 #include "scruple/syntax/parse.hpp"
+#include "terminal.hpp"
 #include "workspace.hpp"
 
 namespace scruple::cli {
@@ -70,30 +69,6 @@ std::vector<plan::Weighing> weighings(const driver::Loaded& loaded, const std::o
     return all;
 }
 
-std::string text_of(const std::vector<plan::Weighing>& all) {
-    std::string result;
-    for (const plan::Weighing& one : all) {
-        result += fmt::format("{}{} of {} ({})\n  is {} of {} ({})\n", result.empty() ? "" : "\n",
-                              one.grams.with_unit(), one.chemical, one.from, one.as.with_unit(), one.chemical, one.to);
-        for (const std::string& line : one.lines) result += fmt::format("    {}\n", line);
-    }
-    return result;
-}
-
-std::string json_of(const std::vector<plan::Weighing>& all) {
-    using nlohmann::ordered_json;
-    const auto amount = [](const plan::Figure& figure) {
-        return ordered_json{{"value", figure.value.to_double()}, {"unit", figure.unit}};
-    };
-    ordered_json as = ordered_json::array();
-    for (const plan::Weighing& one : all) as.push_back({{"form", one.to}, {"amount", amount(one.as)}});
-    return ordered_json{{"kind", "weigh"},          {"chemical", all.front().chemical},
-                        {"form", all.front().from}, {"amount", amount(all.front().grams)},
-                        {"mol", all.front().mol},   {"as", as}}
-               .dump(2) +
-           "\n";
-}
-
 }  // namespace
 
 Outcome weigh_job(const Call& call) {
@@ -104,8 +79,15 @@ Outcome weigh_job(const Call& call) {
     asked.ingredient("weigh", as_recipe_line(call.name()));
     const driver::Loaded loaded = open_for_the_bench(call, asked);
     const std::vector<plan::Weighing> found = weighings(loaded, call.value("--as-form"));
-    if (as == As::json) return {Exit::fine, json_of(found), {}};
-    return {Exit::fine, presented(as, "weigh", found.front().chemical, text_of(found)), {}};
+    switch (as) {
+        case As::text:
+            return {Exit::fine, emit::weigh_text(found, {width_of(Stream::out)}), {}};
+        case As::html:
+            return {Exit::fine, emit::weigh_html(found), {}};
+        case As::json:
+            return {Exit::fine, emit::weigh_json(found), {}};
+    }
+    return {};
 }
 
 }  // namespace scruple::cli
