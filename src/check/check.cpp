@@ -4,7 +4,6 @@
 
 #include <algorithm>
 
-#include "ingredients_of.hpp"
 #include "parallel.hpp"
 #include "passes.hpp"
 
@@ -174,23 +173,20 @@ class Checker {
     }
 
     void judge() {
-        const auto in_circle = judge_circles(model(), out());
+        judge_circles(model(), out());
         for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
             const auto& section = model().sections[i];
             if (section.kind == SectionKind::conversion) return;
             auto section_reader = reader(section.place.file, mine);
-            const Id id = static_cast<Id>(i);
-            judge_volumes(section_reader, id);
-            judge_conversions(section_reader, id);
-            if (can_be_computed(id, in_circle)) judge_expectations(section_reader, id);
+            judge_volumes(section_reader, static_cast<Id>(i));
+            judge_conversions(section_reader, static_cast<Id>(i));
         });
-    }
-
-    /// Whether a section has contents: no line of anything it is made of is lost, and nothing in it goes round.
-    bool can_be_computed(Id id, const std::vector<bool>& in_circle) {
-        if (model().sections[id].expects.empty()) return false;
-        return std::ranges::none_of(made_of(model(), id),
-                                    [&](Id part) { return in_circle[part] || model().sections[part].broken; });
+        // One after the other: what one solution holds is kept for all that are made of it.
+        std::vector<ContentsTable> tables;
+        for (Id id = 0; id < model().sections.size(); ++id) {
+            auto section_reader = reader(model().sections[id].place.file, out());
+            judge_expectations(section_reader, id, tables);
+        }
     }
 
     const Workspace& workspace_;

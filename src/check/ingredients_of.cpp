@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace scruple::check {
 
@@ -24,11 +25,94 @@ struct Frame {
     std::size_t next = 0;
 };
 
+/// Tarjan's strongly connected components (SIAM J. Comput. 1 (1972) 146), with a stack of its own instead of recursion.
+class Knots {
+  public:
+    explicit Knots(const Model& model)
+        : model_(model), index_(model.sections.size(), none), lowest_(index_), on_stack_(index_.size()) {}
+
+    std::vector<std::vector<Id>> run() {
+        for (Id id = 0; id < index_.size(); ++id) {
+            if (index_[id] == none) explore(id);
+        }
+        return std::move(knots_);
+    }
+
+  private:
+    void explore(Id start) {
+        enter(start);
+        while (!way_.empty()) {
+            auto& frame = way_.back();
+            if (frame.next == frame.parts.size()) {
+                leave(frame.section);
+                continue;
+            }
+            const Id part = frame.parts[frame.next++].solution;
+            if (index_[part] == none) {
+                enter(part);
+            } else if (on_stack_[part]) {
+                lowest_[frame.section] = std::min(lowest_[frame.section], index_[part]);
+            }
+        }
+    }
+
+    void enter(Id id) {
+        index_[id] = lowest_[id] = count_++;
+        stack_.push_back(id);
+        on_stack_[id] = true;
+        way_.push_back({id, parts_of(model_.sections[id])});
+    }
+
+    void leave(Id id) {
+        way_.pop_back();
+        if (!way_.empty()) lowest_[way_.back().section] = std::min(lowest_[way_.back().section], lowest_[id]);
+        if (lowest_[id] != index_[id]) return;
+        std::vector<Id> knot;
+        for (Id member = none; member != id;) {
+            member = stack_.back();
+            stack_.pop_back();
+            on_stack_[member] = false;
+            knot.push_back(member);
+        }
+        knots_.push_back(std::move(knot));
+    }
+
+    const Model& model_;
+    std::vector<Id> index_, lowest_;
+    std::vector<bool> on_stack_;
+    std::vector<Id> stack_;
+    std::vector<Frame> way_;
+    std::vector<std::vector<Id>> knots_;
+    Id count_ = 0;
+};
+
+/// The shortest way from a section back to itself inside its knot, or nothing.
+std::vector<Id> way_round(const Model& model, const std::vector<Id>& knot, Id start) {
+    const std::unordered_set<Id> inside(knot.begin(), knot.end());
+    std::unordered_map<Id, Id> from;
+    std::vector<Id> queue{start};
+    for (std::size_t i = 0; i < queue.size(); ++i) {
+        for (const auto& part : parts_of(model.sections[queue[i]])) {
+            if (part.solution == start) {
+                std::vector<Id> circle;
+                for (Id at = queue[i]; at != start; at = from[at]) circle.push_back(at);
+                circle.push_back(start);
+                std::ranges::reverse(circle);
+                return circle;
+            }
+            if (inside.contains(part.solution) && from.emplace(part.solution, queue[i]).second)
+                queue.push_back(part.solution);
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
-std::vector<Id> made_of(const Model& model, Id section) {
+std::vector<Id> made_of(const Model& model, Id section, const std::function<bool(Id)>& done) {
     std::vector<Id> order;
-    std::unordered_map<Id, bool> seen{{section, true}};
+    if (done(section)) return order;
+    std::unordered_set<Id> seen{section};
     std::vector<Frame> way{{section, parts_of(model.sections[section])}};
     while (!way.empty()) {
         auto& frame = way.back();
@@ -38,64 +122,18 @@ std::vector<Id> made_of(const Model& model, Id section) {
             continue;
         }
         const Id part = frame.parts[frame.next++].solution;
-        if (seen.emplace(part, true).second) way.push_back({part, parts_of(model.sections[part])});
+        if (!done(part) && seen.insert(part).second) way.push_back({part, parts_of(model.sections[part])});
     }
     return order;
 }
 
-std::vector<Id> circle_from(const Model& model, Id section) {
-    std::unordered_map<Id, Id> from;
-    std::vector<Id> queue{section};
-    for (std::size_t i = 0; i < queue.size(); ++i) {
-        for (const auto& part : parts_of(model.sections[queue[i]])) {
-            if (part.solution == section) {
-                std::vector<Id> circle;
-                for (Id at = queue[i]; at != section; at = from[at]) circle.push_back(at);
-                circle.push_back(section);
-                std::ranges::reverse(circle);
-                return circle;
-            }
-            if (from.emplace(part.solution, queue[i]).second) queue.push_back(part.solution);
-        }
+std::vector<std::vector<Id>> circles(const Model& model) {
+    std::vector<std::vector<Id>> all;
+    for (const auto& knot : Knots(model).run()) {
+        auto circle = way_round(model, knot, *std::ranges::min_element(knot));
+        if (!circle.empty()) all.push_back(std::move(circle));
     }
-    return {};
-}
-
-std::vector<bool> on_a_circle(const Model& model) {
-    // What is left when every section whose parts are all done has been taken away, and then
-    // every section that nothing left takes: the circles, and what lies between two of them.
-    const auto count = model.sections.size();
-    std::vector<std::vector<Id>> taken_by(count);
-    std::vector<std::size_t> open_parts(count), open_takers(count);
-    for (Id id = 0; id < count; ++id) {
-        for (const auto& part : parts_of(model.sections[id])) {
-            taken_by[part.solution].push_back(id);
-            ++open_parts[id];
-            ++open_takers[part.solution];
-        }
-    }
-    std::vector<bool> left(count, true);
-    const auto strip = [&](std::vector<std::size_t>& open, auto neighbours) {
-        std::vector<Id> ready;
-        for (Id id = 0; id < count; ++id) {
-            if (left[id] && open[id] == 0) ready.push_back(id);
-        }
-        while (!ready.empty()) {
-            const Id id = ready.back();
-            ready.pop_back();
-            left[id] = false;
-            neighbours(id, [&](Id next) {
-                if (--open[next] == 0 && left[next]) ready.push_back(next);
-            });
-        }
-    };
-    strip(open_parts, [&](Id id, auto visit) {
-        for (const Id taker : taken_by[id]) visit(taker);
-    });
-    strip(open_takers, [&](Id id, auto visit) {
-        for (const auto& part : parts_of(model.sections[id])) visit(part.solution);
-    });
-    return left;
+    return all;
 }
 
 }  // namespace scruple::check

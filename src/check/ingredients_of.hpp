@@ -1,28 +1,27 @@
 // SPDX-License-Identifier: MIT
-// Which solutions a solution is made of.
+// Which solutions a solution is made of. Nothing here recurses: chains may be thousands long.
 #pragma once
 
+#include <functional>
 #include <vector>
 
 #include "scruple/check/model.hpp"
 
 namespace scruple::check {
 
-/// The solutions that go into a section, directly, in the order of its lines; with the place of the line.
+/// The solutions that go into a section directly, in the order of its lines, with the line that says so.
 struct Part {
     Id solution;
     const Addition* addition;
 };
 [[nodiscard]] std::vector<Part> parts_of(const Section& section);
 
-/// Everything a section is made of, itself last, each after what it is made of itself.
-/// What goes round in a circle is cut where it closes. No recursion: chains may be long.
-[[nodiscard]] std::vector<Id> made_of(const Model& model, Id section);
+/// Everything a section is made of, itself last, each after what it is made of itself; what is `done`
+/// already is left out with all below it. What goes round in a circle is cut where it closes.
+[[nodiscard]] std::vector<Id> made_of(const Model& model, Id section, const std::function<bool(Id)>& done);
 
-/// The way from a section back to itself, or empty: `A`, `B`, … where the last takes the first again.
-[[nodiscard]] std::vector<Id> circle_from(const Model& model, Id section);
-
-/// For every section, whether it lies on a circle.
-[[nodiscard]] std::vector<bool> on_a_circle(const Model& model);
+/// Solutions that go into themselves: for each knot of them one way round, `A`, `B`, … where the last takes
+/// the first again. In time linear in the number of lines.
+[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model);
 
 }  // namespace scruple::check

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Whether the contents are what the author expects.
+#include <algorithm>
 #include <cmath>
 
 #include "passes.hpp"
@@ -84,16 +85,16 @@ void judge_one(Reader& reader, const Expectation& expectation, const std::vector
 
 }  // namespace
 
-void judge_expectations(Reader& reader, Id id) {
+void judge_expectations(Reader& reader, Id id, std::vector<ContentsTable>& tables) {
     const auto& section = reader.model.sections[id];
-    bool any = false;
-    for (const auto& expectation : section.expects) any = any || !expectation.ph;
-    if (!any) return;
+    if (std::ranges::all_of(section.expects, &Expectation::ph)) return;
     const auto variants = section.recipe == none ? 0 : reader.model.recipes[section.recipe].variants.size();
     for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1); ++variant) {
-        const auto contents = check::contents(reader.model, id, variant);
+        if (variant == tables.size()) tables.emplace_back(reader.model, variant);
+        const auto& known = tables[variant].of(id);
+        if (!known.whole) return;
         for (const auto& expectation : section.expects) {
-            if (!expectation.ph) judge_one(reader, expectation, contents);
+            if (!expectation.ph) judge_one(reader, expectation, known.contents);
         }
     }
 }

@@ -133,21 +133,15 @@ void judge_volumes(Reader& reader, Id section) {
     VolumeJudge(reader, section).run();
 }
 
-std::vector<bool> judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
-    const auto suspects = on_a_circle(model);
-    std::vector<bool> told(model.sections.size());
-    for (Id id = 0; id < suspects.size(); ++id) {
-        if (!suspects[id] || told[id]) continue;
-        const auto circle = circle_from(model, id);
-        if (circle.empty()) continue;
-        std::string way = shown_name(model, id);
+void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
+    for (const auto& circle : circles(model)) {
+        const auto first = shown_name(model, circle.front());
+        std::string way = first;
         for (std::size_t i = 1; i < circle.size() && i < 5; ++i) way += " takes " + shown_name(model, circle[i]);
-        way += circle.size() > 5 ? " takes … " + shown_name(model, id) : " takes " + shown_name(model, id);
-        for (const Id member : circle) told[member] = true;
-        const auto& place = model.sections[id].place;
-        out.push_back(diagnostics::make(Kind::contains_itself, place.file, place.span, {shown_name(model, id), way}));
+        way += circle.size() > 5 ? " takes … " + first : " takes " + first;
+        const auto& place = model.sections[circle.front()].place;
+        out.push_back(diagnostics::make(Kind::contains_itself, place.file, place.span, {first, way}));
     }
-    return told;
 }
 
 }  // namespace scruple::check

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "blocks.hpp"
+#include "contents_table.hpp"
 
 namespace scruple::check {
 
@@ -36,9 +37,9 @@ void read_nothing(BlockContext context);  ///< lines before the first heading
 void judge_volumes(Reader& reader, Id section);
 /// That there is a conversion for each line that says `by conversion`.
 void judge_conversions(Reader& reader, Id section);
-/// What its `expect` lines say of its contents.
-void judge_expectations(Reader& reader, Id section);
-/// Solutions that go into themselves, each circle once; which sections lie on one.
-std::vector<bool> judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
+/// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
+void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
+/// Solutions that go into themselves, each circle once.
+void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 
 }  // namespace scruple::check

@@ -165,6 +165,7 @@ bool SectionReader::take(const syntax::Replenish& line) {
             read_positive(reader_, reader_.tree.quantities[line.at_most], Dimension::volume);
         if (const auto most = read_per(reader_, line.at_most_per)) section_->replenish->at_most_per_ml = most->ml;
     }
+    if (recipe_id() == none) return true;
     const auto& sections = reader_.model.recipes[recipe_id()].sections;
     const auto is_replenisher = [&](Id id) { return reader_.model.sections[id].kind == SectionKind::replenisher; };
     if (std::ranges::none_of(sections, is_replenisher)) reader_.report(Kind::no_replenisher, reader_.statement_span());

@@ -12,6 +12,15 @@ text::Span item_span(const Reader& reader, const syntax::Item& item) {
     return {item.count.span.begin, reader.tree.formats[item.format].span.end};
 }
 
+/// `film 135` of `per film 135`: the format with the word before it.
+text::Span with_word_before(const Reader& reader, text::Span span) {
+    const auto& bytes = reader.source.bytes;
+    auto begin = span.begin;
+    while (begin > 0 && !(bytes[begin - 1] >= 'a' && bytes[begin - 1] <= 'z')) --begin;
+    while (begin > 0 && bytes[begin - 1] >= 'a' && bytes[begin - 1] <= 'z') --begin;
+    return {begin, span.end};
+}
+
 }  // namespace
 
 std::optional<Use> read_use(Reader& reader, const syntax::Item& item) {
@@ -58,7 +67,10 @@ std::optional<PerUse> read_per(Reader& reader, const syntax::Per& per) {
     const auto& format = reader.tree.formats[per.format];
     const auto found = resolve_format(reader, format);
     if (found.format == none && !found.area_cm2) return std::nullopt;
-    return PerUse{.format = found.format, .area_cm2 = found.area_cm2, .ml = {}, .text = reader.text(format.span)};
+    return PerUse{.format = found.format,
+                  .area_cm2 = found.area_cm2,
+                  .ml = {},
+                  .text = reader.text(with_word_before(reader, format.span))};
 }
 
 }  // namespace scruple::check

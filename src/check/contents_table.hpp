@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+// Contents of many solutions, each worked out once.
+#pragma once
+
+#include <unordered_map>
+#include <vector>
+
+#include "scruple/check/contents.hpp"
+#include "volumes.hpp"
+
+namespace scruple::check {
+
+/// The contents of solutions for one variant; what they are made of is worked out first, and kept.
+class ContentsTable {
+  public:
+    ContentsTable(const Model& model, std::size_t variant) : model_(model), variant_(variant) {}
+
+    struct Known {
+        std::vector<Content> contents;
+        bool whole = true;  ///< no line of anything in it was lost, and nothing in it goes round in a circle
+    };
+    const Known& of(Id section);
+
+  private:
+    Known work_out(const Section& section);
+    [[nodiscard]] std::size_t variant_of(const Section& section) const;
+    [[nodiscard]] static Exact measure(const Addition& addition, const Filling& filling, std::size_t line,
+                                       std::size_t variant);
+    void add(Known& known, const Addition& addition, const Exact& measure, double per_ml);
+
+    const Model& model_;
+    std::size_t variant_;
+    std::unordered_map<Id, Known> done_;
+};
+
+}  // namespace scruple::check
