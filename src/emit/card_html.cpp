@@ -31,19 +31,16 @@ Markup head(const Card& card) {
     return element("header", all);
 }
 
-std::string with_source(std::string_view text, const std::string& source) {
-    return source.empty() ? std::string(text) : fmt::format("{} ({})", text, source);
-}
-
 Markup cautions(const Card& card) {
     std::vector<std::string> lines;
-    for (const plan::Caution& caution : card.cautions) lines.push_back(with_source(caution.text, caution.source));
+    for (const plan::Caution& caution : card.cautions)
+        lines.push_back(words::with_source(caution.text, caution.source));
     Markup all = element("h2", "Before you open anything");
     all += html::list(lines);
     for (const plan::HazardRow& row : card.hazards)
-        all += element("p", with_source(fmt::format("{}: {}", row.chemical, words::hazards(row.codes)), row.source));
-    all += element("p", words::read_the_sheet);
-    all += element("p", words::no_first_aid);
+        all += element("p",
+                       words::with_source(fmt::format("{}: {}", row.chemical, words::hazards(row.codes)), row.source));
+    all += element("p", words::check_the_sheet);
     return element("section", "class=\"cautions\"", all);
 }
 
@@ -78,7 +75,8 @@ Markup clock() {
 
 Markup boxes_and_running(const Work& work) {
     Markup all;
-    if (work.weighed_box) all += html::box("weighed");
+    const std::string_view in = words::box_of(work);
+    if (!in.empty()) all += html::box(in);
     if (work.clear_box) all += html::box("clear");
     if (work.running) all += element("span", "class=\"tick\"", words::running(work));
     return all.text.empty() ? all : element("p", all);
@@ -160,7 +158,6 @@ Markup one_card(const Card& card) {
     all += warnings(card);
     all += html::section("Notes", html::list(card.notes));
     all += html::section("From", html::list(card.sources));
-    all += element("footer", element("p", words::drain));
     return element("article", all);
 }
 

@@ -25,7 +25,7 @@ Value gathered(const plan::Gathered& thing) {
 
 Value boxes(const plan::Work& work) {
     Value all = Value::array();
-    if (work.weighed_box) all.push_back("weighed");
+    if (work.weighed_box) all.push_back(words::box_of(work));
     if (work.clear_box) all.push_back("clear");
     return all;
 }
@@ -112,7 +112,7 @@ void add_the_rest(Value& all, const Card& card) {
     all["notes"] = card.notes;
     all["sources"] = card.sources;
     all["mixed_on"] = card.mixed_on ? Value(plan::day_text(*card.mixed_on)) : Value(nullptr);
-    all["reminder"] = words::read_the_sheet;
+    all["reminder"] = words::check_the_sheet;
 }
 
 Value one_card(const Card& card) {

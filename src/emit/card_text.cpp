@@ -34,17 +34,14 @@ void head(Sheet& sheet, const Card& card) {
 void cautions(Sheet& sheet, const Card& card) {
     sheet.heading("Before you open anything");
     for (const plan::Caution& caution : card.cautions) {
-        sheet.item("! ", caution.text);
-        if (!caution.source.empty()) sheet.indented(2, fmt::format("({})", caution.source));
+        sheet.item("! ", words::with_source(caution.text, caution.source));
         sheet.blank();
     }
     for (const plan::HazardRow& row : card.hazards) {
-        sheet.item("  ", fmt::format("{}: {}", row.chemical, words::hazards(row.codes)));
-        if (!row.source.empty()) sheet.indented(4, fmt::format("({})", row.source));
+        const std::string codes = fmt::format("{}: {}", row.chemical, words::hazards(row.codes));
+        sheet.item("  ", words::with_source(codes, row.source));
     }
-    if (!card.hazards.empty()) sheet.blank();
-    sheet.indented(2, words::read_the_sheet);
-    sheet.indented(2, words::no_first_aid);
+    sheet.indented(2, words::check_the_sheet);
 }
 
 void gather(Sheet& sheet, const Card& card) {
@@ -62,8 +59,10 @@ void gather(Sheet& sheet, const Card& card) {
 
 /// Each box has a column of its own, whether the line has the other one or not.
 std::string boxes(const Work& work) {
-    if (!work.weighed_box && !work.clear_box) return {};
-    return fmt::format("{:9}   {:7}", work.weighed_box ? "□ weighed" : "", work.clear_box ? "□ clear" : "");
+    const std::string_view in = words::box_of(work);
+    if (in.empty() && !work.clear_box) return {};
+    return fmt::format("{:10}   {:7}", in.empty() ? "" : fmt::format("{} {}", box, in),
+                       work.clear_box ? "□ clear" : "");
 }
 
 std::string number_before_unit(const Work& work) {
@@ -161,8 +160,6 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     warnings(sheet, card);
     list(sheet, "Notes", card.notes);
     list(sheet, "From", card.sources);
-    sheet.blank();
-    sheet.item("", words::drain);
     return sheet.take();
 }
 

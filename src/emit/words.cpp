@@ -65,14 +65,15 @@ bool is_put_elsewhere(const plan::Work& work) {
 }  // namespace
 
 std::vector<std::string> remarks(const plan::Work& work) {
-    std::vector<std::string> first;
-    if (!work.at.empty()) first.push_back("at " + work.at);
-    if (is_put_elsewhere(work)) first.push_back("in the other vessel: " + work.vessel);
-    if (work.amount && !work.amount->instrument.empty()) first.push_back("with the " + work.amount->instrument);
+    const bool measured = work.amount && !work.amount->instrument.empty();
     // Advice says by how much the reading would be off.
-    if (work.amount && work.advice.empty()) first.push_back(rounding(*work.amount));
-    std::vector<std::string> all = {listed(first)};
-    if (all.front().empty()) all.clear();
+    const bool tells_rounding = work.amount && work.advice.empty();
+    const std::string first =
+        listed({work.at.empty() ? "" : "at " + work.at, measured ? "with the " + work.amount->instrument : "",
+                tells_rounding ? rounding(*work.amount) : ""});
+    std::vector<std::string> all;
+    if (!first.empty()) all.push_back(first);
+    if (is_put_elsewhere(work)) all.push_back("in the other vessel: " + work.vessel);
     all.insert(all.end(), work.details.begin(), work.details.end());
     all.insert(all.end(), work.advice.begin(), work.advice.end());
     return all;
@@ -82,6 +83,16 @@ std::string running(const plan::Work& work) {
     if (!work.running) return {};
     return fmt::format("now in {} vessel: {}{}", work.vessel.empty() ? "the" : "that",
                        work.running_estimated ? "about " : "", work.running->with_unit());
+}
+
+std::string_view box_of(const plan::Work& work) {
+    if (!work.weighed_box) return {};
+    const bool by_weight = !work.amount || work.amount->unit == "g" || work.amount->unit == "kg";
+    return by_weight ? "weighed" : "measured";
+}
+
+std::string with_source(std::string_view text, std::string_view source) {
+    return source.empty() ? std::string(text) : fmt::format("{} ({})", text, source);
 }
 
 std::string hazards(const std::vector<std::string>& codes) {

@@ -11,12 +11,7 @@
 namespace scruple::emit::words {
 
 inline constexpr std::string_view no_caution = "no caution recorded";
-inline constexpr std::string_view read_the_sheet =
-    "Check the safety data sheet of each chemical before you open it. Where it differs from this, the sheet wins.";
 inline constexpr std::string_view check_the_sheet = "check the safety data sheet";
-inline constexpr std::string_view no_first_aid =
-    "No first-aid advice is given here: follow the data sheet, or call your poison centre.";
-inline constexpr std::string_view drain = "Local rules decide what may go down a drain; this card does not.";
 
 /// `, ` between the parts that say something.
 [[nodiscard]] std::string listed(const std::vector<std::string>& parts, std::string_view between = ", ");
@@ -34,13 +29,17 @@ inline constexpr std::string_view drain = "Local rules decide what may go down a
 
 /// `about`, `up to` or nothing, to stand before the figure.
 [[nodiscard]] std::string_view before_amount(const plan::Work& work);
-/// What stands under the line of a step: how warm, where and with what on one line, then one thing a line.
+/// What stands under the line of a step: how warm and with what on one line, then one thing a line.
 [[nodiscard]] std::vector<std::string> remarks(const plan::Work& work);
 /// `now in the vessel: about 352 ml`; empty where it is not known.
 [[nodiscard]] std::string running(const plan::Work& work);
+/// What to tick when the amount is in: `weighed` or `measured`; empty where there is nothing to tick.
+[[nodiscard]] std::string_view box_of(const plan::Work& work);
 /// `rounded by 1.7 %`; empty up to 1 %.
 [[nodiscard]] std::string rounding(const plan::Figure& figure);
 
+/// `text (source)`
+[[nodiscard]] std::string with_source(std::string_view text, std::string_view source);
 /// `H302, H317`, or that no caution is recorded.
 [[nodiscard]] std::string hazards(const std::vector<std::string>& codes);
 

@@ -65,7 +65,6 @@ std::vector<Work> steps_of_part_a() {
     work.push_back(done(Work::Do::pour_in, "pour in lye, slowly, stirring"));
     work.push_back(added("acetic acid (28 % v/v)", measured(3, "ml", "graduate 10 ml"), 407));
     work.back().about = true;
-    work.back().weighed_box = false;
     work.back().details = {"until pH 5.0"};
     work.push_back(done(Work::Do::cool, "cool to 20\u00A0°C"));
     work.push_back(done(Work::Do::make_up, "water, to make"));
