@@ -6,10 +6,9 @@
 #include <array>
 #include <bit>
 #include <cstdint>
-#include <cstring>
-#include <string_view>
 #include <tao/pegtl.hpp>
 #include <tao/pegtl/contrib/analyze_traits.hpp>
+#include <utility>
 
 namespace scruple::grammar {
 
@@ -26,9 +25,16 @@ using tao::pegtl::until;
 /// A text that can be a template argument.
 template <std::size_t N>
 struct Fixed {
+    static constexpr std::size_t size = N - 1;
     char bytes[N] = {};
     constexpr Fixed(const char (&text)[N]) { std::copy_n(text, N, bytes); }  // NOLINT(google-explicit-constructor)
-    [[nodiscard]] constexpr std::string_view view() const { return {bytes, N - 1}; }
+
+    /// Where the word that begins at a byte ends. Not by string_view::find, which the
+    /// undefined-behaviour sanitizer does not let the compiler evaluate.
+    [[nodiscard]] constexpr std::size_t end_of_word(std::size_t begin) const {
+        while (begin < size && bytes[begin] != ' ') ++begin;
+        return begin;
+    }
 };
 
 /// A place in the text: where it is, and where the text ends.
@@ -81,18 +87,21 @@ struct lit {
     /// Reads the words of the text from the one that begins at byte `Begin`.
     template <std::size_t Begin>
     static const char* read(const char* from, const char* end) {
-        constexpr auto text = Text.view();
-        constexpr auto stop = std::min(text.find(' ', Begin), text.size());
+        constexpr auto stop = Text.end_of_word(Begin);
         constexpr auto length = stop - Begin;
-        if (static_cast<std::size_t>(end - from) < length || std::memcmp(from, Text.bytes + Begin, length) != 0) {
-            return nullptr;
-        }
-        if constexpr (stop == text.size()) {
+        if (static_cast<std::size_t>(end - from) < length) return nullptr;
+        if (!equal<Begin>(from, std::make_index_sequence<length>())) return nullptr;
+        if constexpr (stop == Text.size) {
             return from + length;
         } else {
             const char* next = skip_gap(from + length, end);
             return next == from + length ? nullptr : read<stop + 1>(next, end);
         }
+    }
+
+    template <std::size_t Begin, std::size_t... Places>
+    static bool equal(const char* from, std::index_sequence<Places...>) {
+        return ((from[Places] == Text.bytes[Begin + Places]) && ...);
     }
 };
 
@@ -109,16 +118,23 @@ struct one_of {
 
     template <class Input>
     [[nodiscard]] static bool match(Input& in) {
-        if (in.empty()) return false;
         const auto rest = static_cast<std::size_t>(in.end() - in.current());
-        const auto length = std::min(length_of_character(*in.current()), rest);
-        const std::string_view here(in.current(), length);
-        for (auto all = Characters.view(); !all.empty(); all.remove_prefix(length_of_character(all[0]))) {
-            if (all.substr(0, length_of_character(all[0])) != here) continue;
-            in.bump(length);
-            return true;
+        const auto length = length_at<0>(in.current(), rest);
+        in.bump(length);
+        return length != 0;
+    }
+
+  private:
+    /// The bytes of the character that stands here, if it is the one at byte `Begin` of ours or a later one; else 0.
+    template <std::size_t Begin>
+    static std::size_t length_at(const char* from, std::size_t rest) {
+        if constexpr (Begin < Characters.size) {
+            constexpr auto length = length_of_character(Characters.bytes[Begin]);
+            if (rest >= length && std::equal(from, from + length, Characters.bytes + Begin)) return length;
+            return length_at<Begin + length>(from, rest);
+        } else {
+            return 0;
         }
-        return false;
     }
 };
 
@@ -154,11 +170,10 @@ struct Lead {
         nullable = nullable || other.nullable;
         return *this;
     }
-    /// Begins with one of these bytes; what comes after is not known.
-    [[nodiscard]] static constexpr Lead one_of(std::string_view bytes) {
-        Lead lead;
-        for (const char byte : bytes) lead.at[0].insert(byte);
-        for (std::size_t i = 1; i < places; ++i) lead.at[i] = Bytes::all();
+    /// Begins with a byte of this set; what comes after is not known.
+    [[nodiscard]] static constexpr Lead with(const Bytes& first) {
+        auto lead = anything(false);
+        lead.at[0] = first;
         return lead;
     }
     [[nodiscard]] static constexpr Lead anything(bool nullable) {
@@ -227,6 +242,22 @@ class Candidates {
     }();
 };
 
+template <class... Rules>
+struct choice;
+
+/// The choice that a rule begins with, if it begins with one; a rule can only match where its head can.
+template <class Rule>
+struct head_of {
+    static bool may_match(const char*, const char*) { return true; }
+};
+template <class... Rules>
+struct head_of<choice<Rules...>> {
+    static bool may_match(const char* from, const char* end) { return Candidates<Rules...>::at(from, end) != 0; }
+};
+template <class Rule, class... Rest>
+struct head_of<tao::pegtl::internal::seq<Rule, Rest...>>
+    : std::conditional_t<lead<Rule>.nullable, head_of<void>, head_of<typename Rule::rule_t>> {};
+
 /// One choice of several, in order, passing over those that cannot begin with the bytes that stand here.
 template <class... Rules>
 struct choice {
@@ -246,24 +277,27 @@ struct choice {
     }
 
   private:
-    static constexpr std::size_t few = 5;
-    static constexpr auto rewind = tao::pegtl::rewind_mode::required;
+    static constexpr std::size_t few = 8;
+
+    template <class Rule, tao::pegtl::apply_mode A, template <class...> class Action, template <class...> class Control,
+              class Input, class... States>
+    static bool try_one(Input& in, States&... states) {
+        if (!head_of<typename Rule::rule_t>::may_match(in.current(), in.end())) return false;
+        return Control<Rule>::template match<A, tao::pegtl::rewind_mode::required, Action, Control>(in, states...);
+    }
 
     template <tao::pegtl::apply_mode A, template <class...> class Action, template <class...> class Control,
               std::size_t... Places, class Input, class... States>
     static bool try_few(std::uint64_t left, std::index_sequence<Places...>, Input& in, States&... states) {
-        return (
-            ((left >> Places & 1) != 0 && Control<Rules>::template match<A, rewind, Action, Control>(in, states...)) ||
-            ...);
+        return (((left >> Places & 1) != 0 && try_one<Rules, A, Action, Control>(in, states...)) || ...);
     }
 
     template <tao::pegtl::apply_mode A, template <class...> class Action, template <class...> class Control,
               class Input, class... States>
     static bool try_many(std::uint64_t left, Input& in, States&... states) {
         using Try = bool (*)(Input&, States & ...);
-        static constexpr std::array<Try, sizeof...(Rules)> tries = {[](Input& i, States&... s) {
-            return Control<Rules>::template match<A, rewind, Action, Control>(i, s...);
-        }...};
+        static constexpr std::array<Try, sizeof...(Rules)> tries = {
+            [](Input& i, States&... s) { return try_one<Rules, A, Action, Control>(i, s...); }...};
         for (; left != 0; left &= left - 1) {
             if (tries[static_cast<std::size_t>(std::countr_zero(left))](in, states...)) return true;
         }
@@ -281,8 +315,8 @@ template <Fixed Text>
 struct lead_of<lit<Text>> {
     static constexpr Lead value() {
         auto lead = Lead::anything(false);
-        const auto exact = std::min({Text.view().find(' '), Text.view().size(), Lead::places});
-        for (std::size_t i = 0; i < exact; ++i) {
+        const auto known = std::min(Text.end_of_word(0), Lead::places);
+        for (std::size_t i = 0; i < known; ++i) {
             lead.at[i] = {};
             lead.at[i].insert(Text.bytes[i]);
         }
@@ -293,19 +327,22 @@ struct lead_of<lit<Text>> {
 template <Fixed Characters>
 struct lead_of<one_of<Characters>> {
     static constexpr Lead value() {
-        Lead all;
-        for (auto rest = Characters.view(); !rest.empty(); rest.remove_prefix(length_of_character(rest[0]))) {
-            all |= Lead::one_of(rest.substr(0, 1));
+        Bytes first;
+        for (std::size_t i = 0; i < Characters.size; i += length_of_character(Characters.bytes[i])) {
+            first.insert(Characters.bytes[i]);
         }
-        return all;
+        return Lead::with(first);
     }
 };
 
 template <Scan Run, Fixed First, bool Nullable>
 struct lead_of<scanned<Run, First, Nullable>> {
     static constexpr Lead value() {
-        if (Nullable || First.view().empty()) return Lead::anything(Nullable);
-        return Lead::one_of(First.view());
+        Bytes first;
+        for (std::size_t i = 0; i < First.size; ++i) first.insert(First.bytes[i]);
+        auto lead = Lead::with(First.size == 0 ? Bytes::all() : first);
+        lead.nullable = Nullable;
+        return lead;
     }
 };
 

@@ -13,7 +13,7 @@ struct overlong : seq<scanned<scan::more_than_longest, "", true>, line_text> {};
 
 /// A fact word or a step verb with a figure after it is that fact or step and nothing else.
 struct step_word : choice<pause_verb, temper_verb, limit_word> {};
-struct bad_figure : choice<seq<choice<fact_word, step_word>, gap, number_ahead, line_text>,
+struct bad_figure : choice<seq<fact_word, gap, number_ahead, line_text>, seq<step_word, gap, number_ahead, line_text>,
                            seq<step_word, gap, choice<toward, lit<"until">>, gap, line_text>, seq<temper_verb, ends>,
                            seq<choice<date, each_day>, sor<ends, seq<gap, line_text>>>> {};
 struct bad_keyword : seq<choice<fact_word, limit_word, vessel_word>, sor<ends, seq<gap, line_text>>> {};

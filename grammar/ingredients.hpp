@@ -16,7 +16,7 @@ struct bare_low : seq<number> {};
 struct share_label : seq<not_at<joining_word, edge>, label> {};
 struct divided : seq<dose_low, gap, share_label> {};
 struct divided_first : seq<gap, share_label> {};
-struct counted : sor<seq<dose_low, opt<sor<seq<to, dose_high>, seq<divided_first, star<sep, divided>>>>>,
+struct counted : sor<seq<dose_low, opt<choice<seq<to, dose_high>, seq<divided_first, star<sep, divided>>>>>,
                      seq<bare_low, to, dose_high>> {};
 struct to_make : seq<lit<"to make">, gap, dose_low> {};
 struct the_rest : seq<lit<"the rest">, edge> {};
@@ -49,7 +49,9 @@ struct detail
     : sor<seq<choice<pinch_now, some_now, by_conversion, optional, later_at, step_remark>, item_end>, unknown_detail> {
 };
 struct added_detail : seq<detail> {};
-struct details : seq<opt<gap, amount_at>, opt<gap, per_reagent>, star<sep, added_detail>> {};
+struct details
+    : seq<opt<choice<seq<gap, amount_at>>>, opt<choice<seq<gap, per_reagent>>>, star<choice<seq<sep, added_detail>>>> {
+};
 
 // ---- named lines -----------------------------------------------------------------------------
 

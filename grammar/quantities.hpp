@@ -19,10 +19,10 @@ struct number_ahead : scanned<scan::number_ahead, "0123456789+-\xC2\xE2"> {};
 struct quantity : seq<number, blanks, unit> {};
 struct loose_quantity : seq<number_said, opt<blanks, loose_unit>> {};
 struct quantity_said : choice<quantity, loose_quantity> {};
-struct to : sor<seq<gap, lit<"to">, gap>, seq<blanks, one_of<"-–">, blanks>> {};
+struct to : choice<seq<gap, lit<"to">, gap>, seq<blanks, one_of<"-–">, blanks>> {};
 struct low : seq<quantity_said> {};
 struct high : seq<quantity_said> {};
-struct range : seq<low, opt<to, high>> {};
+struct range : seq<low, opt<choice<seq<to, high>>>> {};
 struct at_range : seq<lit<"at">, gap, range> {};
 
 struct strength : seq<number, blanks, strength_unit> {};

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <array>
+#include <cstring>
+#include <string_view>
 
 #include "core.hpp"
 
@@ -73,12 +75,13 @@ inline std::size_t vulgar(const char* from, const char* end) {
 }
 
 inline std::size_t slash(const char* from, const char* end) {
-    return one_sign(from, end, {"/", "⁄"});
+    if (from == end) return 0;
+    return *from == '/' ? 1 : begins(from, end, "⁄") ? std::string_view("⁄").size() : 0;
 }
 
 inline const char* past_sign(const char* from, const char* end) {
-    const bool may = from != end && (*from == '-' || *from == '+' || *from == '\xE2');
-    return may ? from + one_sign(from, end, {"-", "+", "−"}) : from;
+    if (from == end || is_digit(*from)) return from;
+    return from + one_sign(from, end, {"-", "+", "−"});
 }
 
 /// `/2`; null where none stands here.
@@ -87,16 +90,17 @@ inline const char* denominator(const char* from, const char* end) {
     return length == 0 ? nullptr : digits(from + length, end);
 }
 
+/// ` 1/2` or `/2`; null where neither stands here.
+inline const char* common_fraction(const char* from, const char* end) {
+    if (!at_blank(from, end)) return denominator(from, end);
+    const char* next = digits(skip_gap(from, end), end);
+    return next == nullptr ? nullptr : denominator(next, end);
+}
+
 /// What may follow the digits a number begins with: `.5`, `½`, `/2`, ` 1/2`.
 inline const char* fraction(const char* from, const char* end) {
-    if (from == end) return from;
-    if (*from == '.') {
-        const char* next = digits(from + 1, end);
-        return next == nullptr ? from : next;
-    }
     if (const auto length = vulgar(from, end)) return from + length;
-    const char* next = at_blank(from, end) ? digits(skip_gap(from, end), end) : from;
-    next = next == nullptr ? nullptr : denominator(next, end);
+    const char* next = *from == '.' ? digits(from + 1, end) : common_fraction(from, end);
     return next == nullptr ? from : next;
 }
 
@@ -109,10 +113,20 @@ inline std::size_t goes_on(const char* from, const char* end) {
     return length != 0 ? length : vulgar(from, end);
 }
 
+inline constexpr Class number_is_over = all_but("0123456789.,:/ \t\xC2\xE2");
+
+/// A number ends here for sure, as the digits before a letter, or before one blank and a letter, do.
+inline bool at_end_of_number(const char* from, const char* end) {
+    if (from == end || in(number_is_over, *from)) return true;
+    return *from == ' ' && end - from > 1 && from[1] != ' ' && in(number_is_over, from[1]);
+}
+
 inline const char* number(const char* from, const char* end) {
     const char* next = past_sign(from, end);
     if (const char* whole = digits(next, end)) {
+        if (at_end_of_number(whole, end)) return whole;
         next = fraction(whole, end);
+        if (next == whole && at_blank(whole, end)) return whole;
     } else {
         const auto length = vulgar(next, end);
         if (length == 0) return nullptr;

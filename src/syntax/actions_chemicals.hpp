@@ -20,13 +20,11 @@ struct action<rule::fact_at> {
 
 template <>
 struct action<rule::other_name> {
-    static void apply0(Draft& draft) {
-        draft.append<&Tree::substances>(draft.gather().substances, draft.last.substance);
-    }
+    static void apply0(Draft& draft) { draft.append<&Tree::substances>(draft.gather().list, draft.last.substance); }
 };
 template <>
 struct action<rule::also> {
-    static void apply0(Draft& draft) { draft.commit(Also{draft.gathered().substances}); }
+    static void apply0(Draft& draft) { draft.commit(Also{draft.gathered().list}); }
 };
 
 // ---- forms -----------------------------------------------------------------------------------
@@ -83,29 +81,29 @@ struct action<rule::coefficient> {
 template <>
 struct action<rule::ion> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::ions>(draft.gather().ions, Ion{draft.gathered().coefficient, draft.last.formula});
+        draft.append<&Tree::ions>(draft.gather().list, Ion{draft.gathered().coefficient, draft.last.formula});
         draft.gather().coefficient = 1;
     }
 };
 template <>
 struct action<rule::ions> {
-    static void apply0(Draft& draft) { draft.commit(Ions{draft.gathered().ions}); }
+    static void apply0(Draft& draft) { draft.commit(Ions{draft.gathered().list}); }
 };
 
 template <>
 struct action<rule::term> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::terms>(draft.gather().terms, Term{draft.gathered().coefficient, draft.last.substance});
+        draft.append<&Tree::terms>(draft.gather().list, Term{draft.gathered().coefficient, draft.last.substance});
         draft.gather().coefficient = 1;
     }
 };
 template <>
 struct action<rule::reacts_to> {
-    static void apply0(Draft& draft) { draft.gather().left_terms = std::exchange(draft.gather().terms, {}); }
+    static void apply0(Draft& draft) { draft.gather().left_terms = std::exchange(draft.gather().list, {}); }
 };
 template <>
 struct action<rule::reaction> {
-    static void apply0(Draft& draft) { draft.commit(Reaction{draft.gathered().left_terms, draft.gathered().terms}); }
+    static void apply0(Draft& draft) { draft.commit(Reaction{draft.gathered().left_terms, draft.gathered().list}); }
 };
 
 template <>

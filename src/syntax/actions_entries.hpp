@@ -26,7 +26,7 @@ struct action<rule::used_for> {
 template <>
 struct action<rule::price> {
     static void apply0(Draft& draft) {
-        draft.gather().price = draft.last.money;
+        draft.last.price = draft.last.money;
         draft.gather().has_price = true;
     }
 };
@@ -39,7 +39,7 @@ inline LogEntry entry_of_stock(Draft& draft, LogEntry::What what) {
             .items = {},
             .in_or_from = draft.gathered().partner,
             .has_price = draft.gathered().has_price,
-            .price = draft.gathered().price};
+            .price = draft.last.price};
 }
 
 template <LogEntry::What What>
@@ -79,7 +79,7 @@ struct action<rule::processed> {
         draft.last.entry = {.what = LogEntry::What::processed,
                             .date = draft.last.date,
                             .of = {},
-                            .items = draft.gathered().items,
+                            .items = draft.gathered().list,
                             .in_or_from = draft.last.name,
                             .price = {}};
     }
@@ -109,7 +109,7 @@ struct action<rule::plan_entry> : takes_back<rule::plan_entry> {
     static void apply0(Draft& draft) {
         const bool each = draft.gathered().weekday >= 0;
         draft.commit(PlanEntry{each ? draft.last.first_date : draft.last.date, draft.last.date,
-                               draft.gathered().weekday, draft.gathered().items, draft.last.name});
+                               draft.gathered().weekday, draft.gathered().list, draft.last.name});
     }
 };
 

@@ -30,13 +30,13 @@ struct action<rule::kept_how> {
 template <>
 struct action<rule::keeping> {
     static void apply0(Draft& draft) {
-        draft.append<&Tree::keepings>(draft.gather().keepings, Keeping{draft.last.range, draft.gathered().when});
+        draft.append<&Tree::keepings>(draft.gather().list, Keeping{draft.last.range, draft.gathered().when});
         draft.gather().when = {};
     }
 };
 template <>
 struct action<rule::keeps> {
-    static void apply0(Draft& draft) { draft.commit(Keeps{draft.gathered().keepings}); }
+    static void apply0(Draft& draft) { draft.commit(Keeps{draft.gathered().list}); }
 };
 
 template <>
@@ -60,7 +60,7 @@ struct action<rule::at_least> {
 };
 
 inline void add_capacity(Draft& draft, const CapacityItem& item) {
-    draft.append<&Tree::capacity_items>(draft.gather().capacity_items, item);
+    draft.append<&Tree::capacity_items>(draft.gather().list, item);
     draft.gather().at_least = false;
     draft.gather().volume_of = {};
 }
@@ -109,7 +109,7 @@ struct action<rule::capacity_from> {
 };
 template <>
 struct action<rule::capacity> {
-    static void apply0(Draft& draft) { draft.commit(Capacity{draft.gathered().capacity_items}); }
+    static void apply0(Draft& draft) { draft.commit(Capacity{draft.gathered().list}); }
 };
 
 // ---- variants, dilutions, replenishment ------------------------------------------------------
@@ -140,13 +140,13 @@ struct action<rule::colon_ratio> {
 };
 template <>
 struct action<rule::part_count> {
-    static void apply0(Draft& draft) { draft.append<&Tree::numbers>(draft.gather().numbers, draft.last.number); }
+    static void apply0(Draft& draft) { draft.append<&Tree::numbers>(draft.gather().list, draft.last.number); }
 };
 
 template <bool Dilute>
 struct commits_mix {
     static void apply0(Draft& draft) {
-        draft.commit(Mix{Dilute, draft.gathered().names, draft.gathered().numbers, draft.gathered().colon_ratio});
+        draft.commit(Mix{Dilute, draft.gathered().names, draft.gathered().list, draft.gathered().colon_ratio});
     }
 };
 template <>
@@ -177,18 +177,16 @@ template <>
 struct action<rule::ph_low> {
     static void apply0(Draft& draft) {
         draft.last.ph_low = draft.last.number;
-        draft.gather().ph_high = draft.last.number;
+        draft.last.ph_high = draft.last.number;
     }
 };
 template <>
 struct action<rule::ph_high> {
-    static void apply0(Draft& draft) { draft.gather().ph_high = draft.last.number; }
+    static void apply0(Draft& draft) { draft.last.ph_high = draft.last.number; }
 };
 template <>
 struct action<rule::expect_ph> {
-    static void apply0(Draft& draft) {
-        draft.commit(Expect{true, draft.last.ph_low, draft.gathered().ph_high, {}, nowhere});
-    }
+    static void apply0(Draft& draft) { draft.commit(Expect{true, draft.last.ph_low, draft.last.ph_high, {}, nowhere}); }
 };
 template <>
 struct action<rule::expect_content> {
@@ -238,13 +236,11 @@ struct action<rule::dropper> {
 
 template <>
 struct action<rule::bottle> {
-    static void apply0(Draft& draft) {
-        draft.append<&Tree::quantities>(draft.gather().quantities, draft.last.quantity);
-    }
+    static void apply0(Draft& draft) { draft.append<&Tree::quantities>(draft.gather().list, draft.last.quantity); }
 };
 template <>
 struct action<rule::bottles> {
-    static void apply0(Draft& draft) { draft.commit(Bottles{draft.gathered().quantities}); }
+    static void apply0(Draft& draft) { draft.commit(Bottles{draft.gathered().list}); }
 };
 
 template <>
@@ -252,14 +248,14 @@ struct action<rule::postage_charge> : keeps_piece<&Pieces::charge, &Pieces::mone
 template <>
 struct action<rule::free_over> {
     static void apply0(Draft& draft) {
-        draft.gather().free_over = draft.last.money;
+        draft.last.free_over = draft.last.money;
         draft.gather().has_free_over = true;
     }
 };
 template <>
 struct action<rule::postage> {
     static void apply0(Draft& draft) {
-        draft.commit(Postage{draft.last.charge, draft.gathered().has_free_over, draft.gathered().free_over});
+        draft.commit(Postage{draft.last.charge, draft.gathered().has_free_over, draft.last.free_over});
     }
 };
 

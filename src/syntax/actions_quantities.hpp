@@ -196,7 +196,7 @@ struct action<rule::item_films> {
 
 template <>
 struct action<rule::listed_item> {
-    static void apply0(Draft& draft) { draft.append<&Tree::items>(draft.gather().items, draft.last.item); }
+    static void apply0(Draft& draft) { draft.append<&Tree::items>(draft.gather().list, draft.last.item); }
 };
 
 template <>

@@ -8,15 +8,12 @@ namespace scruple::syntax {
 
 /// What a statement gathers as it is read; forgotten when a reading of it fails.
 struct Gathered {
-    Slice names, numbers, ranges, quantities, substances, items, keepings, capacity_items, ions, terms, details;
-    Slice left_terms;
-    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere;
+    Slice list;  ///< what the statement is a list of: items, terms, substances, parts …
+    Slice left_terms, names, ranges, details;
+    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere;
     Per per, first_per;
-    Index at_most = nowhere;
     Name source, partner, volume_of;
     Span when, colon_ratio;
-    Number ph_high;
-    Money free_over, price;
     Substance per_substance;
     std::int32_t coefficient = 1;
     std::int8_t weekday = -1;
@@ -24,6 +21,7 @@ struct Gathered {
     Step::Toward toward = Step::Toward::none;
     bool at_least = false, has_free_over = false, has_price = false;
 };
+inline constexpr Gathered nothing_gathered;
 
 /// The last piece of each sort that was read. A piece is written whole, so one of a failed reading does no harm.
 struct Pieces {
@@ -31,13 +29,13 @@ struct Pieces {
     Index form = nowhere;  ///< of the name; nowhere again at each name
     Substance substance, of;
     FormGiven given;
-    Number number, count, ph_low, width;
+    Number number, count, ph_low, ph_high, width;
     Span unit, currency, formula, liquid, keyword, solvent;
     Quantity quantity, first, second, strength;
     Range range, value;
     FilmFormat format;
     Item item;
-    Money money, charge;
+    Money money, charge, free_over, price;
     Date date, first_date;
     Detail detail{};
     LogEntry entry{};
@@ -124,7 +122,7 @@ class Draft {
   private:
     void forget() {
         if (!touched_) return;
-        gathered_ = {};
+        gathered_ = nothing_gathered;
         touched_ = false;
     }
     [[nodiscard]] std::uint32_t offset(const char* place) const { return static_cast<std::uint32_t>(place - base_); }

@@ -9,7 +9,7 @@ namespace {
 /// Room for the statements and amounts of a text with lines of the usual length.
 void reserve(Tree& tree, std::size_t bytes) {
     tree.statements.reserve(bytes / 24 + 4);
-    tree.ranges.reserve(bytes / 48 + 4);
+    tree.ranges.reserve(bytes / 32 + 4);
 }
 
 }  // namespace
