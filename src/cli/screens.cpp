@@ -40,7 +40,7 @@ std::string kind_names() {
     std::vector<std::string_view> names;
     for (const diagnostics::KindInfo& kind : diagnostics::all_kinds()) names.push_back(kind.name);
     std::sort(names.begin(), names.end());
-    return fmt::format("{}", fmt::join(names, "  "));
+    return fmt::format("{}", fmt::join(names, ", "));
 }
 
 // `{0}` stands for what the message names.
