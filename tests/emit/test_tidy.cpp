@@ -42,7 +42,44 @@ std::string ruffled(const std::string& bytes, std::mt19937& random) {
     return result;
 }
 
+std::string without_blanks(const std::string& bytes) {
+    std::string result;
+    for (std::size_t i = 0; i < bytes.size(); ++i) {
+        const bool no_break = bytes.compare(i, 2, "\u00A0") == 0;
+        if (no_break) ++i;
+        if (!no_break && std::string_view(" \t\r\n").find(bytes[i]) == std::string_view::npos) result += bytes[i];
+    }
+    return result;
+}
+
+/// Characters of the language struck out or put in at random places, between whole characters.
+std::string spoiled(std::string bytes, std::mt19937& random) {
+    for (int i = 0; i < 40 && !bytes.empty(); ++i) {
+        const std::size_t at = random() % bytes.size();
+        if (static_cast<signed char>(bytes[at]) < 0) continue;
+        if (random() % 2 == 0)
+            bytes.erase(at, 1);
+        else
+            bytes.insert(at, 1, "\"#,():%?1.gx \t\n\r"[random() % 16]);
+    }
+    return bytes;
+}
+
 }  // namespace
+
+TEST_CASE("spoiled text loses nothing but blanks, and tidy still settles it") {
+    std::mt19937 random(11);
+    for (int round = 0; round < 10; ++round) {
+        for (const text::Source& source : project_texts()) {
+            const std::string worse = spoiled(source.bytes, random);
+            const std::string once = tidied(worse);
+            CAPTURE(source.path);
+            CAPTURE(round);
+            CHECK(without_blanks(once) == without_blanks(worse));
+            CHECK(tidied(once) == once);
+        }
+    }
+}
 
 TEST_CASE("tidy twice equals once, and says the same") {
     const auto texts = project_texts();
