@@ -18,6 +18,9 @@ struct Sample {
 constexpr Sample samples[] = {
     {"is", "`is a   film developer`"},
     {"strength", "`strength   working`"},
+    {"source", "`source   the darkroom notebook, page 12`"},
+    {"caution", "`caution   \"Gloves and goggles.\"`"},
+    {"note", "`note   start at 11 min`"},
     {"keeps", "`keeps   6 months full, 2 months half full`"},
     {"use within", "`use within   2 h`"},
     {"capacity", "`capacity   one-shot, 250 ml working per film 135` or `capacity   12 films 135 per 1 l`"},
@@ -60,7 +63,17 @@ constexpr Sample samples[] = {
     {"set aside", "`set aside lye`"},
 };
 
+/// A day at the beginning of a line: of a log, or of a plan.
+bool is_date(std::string_view keyword) {
+    return !keyword.empty() && keyword.front() >= '0' && keyword.front() <= '9';
+}
+
 std::string_view how_to_say(std::string_view keyword) {
+    if (is_date(keyword))
+        return "in a log `2026-11-05 mixed Lantern part A 1 l` (or `received`, `on shelf`, `processed`, `used`, "
+               "`replenished`, `discarded`), in a plan `2026-12-03 6 films 135 through roll film`";
+    if (keyword.starts_with("each"))
+        return "`each Thursday from 2026-12-10 to 2026-12-31 4 films 120 through roll film`";
     for (const auto& sample : samples) {
         if (sample.keyword == keyword) return sample.how;
     }
