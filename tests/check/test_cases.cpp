@@ -102,7 +102,7 @@ TEST_CASE("the library alone gives no diagnostics") {
     CHECK(workspace.model().water != check::none);
 }
 
-TEST_CASE("each whole recipe compiles without errors, alone") {
+TEST_CASE("each whole recipe compiles alone, without diagnostics") {
     test::Workspace workspace;
     const auto paths = test::recipe_files_in("tests/cases/whole");
     CHECK(paths.size() >= 12);
