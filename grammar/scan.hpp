@@ -84,10 +84,11 @@ inline const char* past_sign(const char* from, const char* end) {
     return from + one_sign(from, end, {"-", "+", "−"});
 }
 
-/// `/2`; null where none stands here.
+/// `/2`; null where none stands here. Nothing is divided by what begins with 0.
 inline const char* denominator(const char* from, const char* end) {
     const auto length = slash(from, end);
-    return length == 0 ? nullptr : digits(from + length, end);
+    if (length == 0 || from + length == end || from[length] == '0') return nullptr;
+    return digits(from + length, end);
 }
 
 /// ` 1/2` or `/2`; null where neither stands here.

@@ -27,23 +27,20 @@ std::string heading_kind(const Heading& heading) {
     return heading.title.name.span.empty() && !heading.title.name.quoted ? "untitled" : "labelled";
 }
 
-bool is_loose(const Range& range) {
-    return range.low.loose() || range.high.loose();
+/// No unit that an ingredient is measured in: none that is known, or one of time.
+bool is_odd(quantity::Unit unit) {
+    return unit == quantity::Unit::none || quantity::info(unit).dimension == quantity::Dimension::time;
 }
 
-/// Loose, or with a unit that no ingredient is measured in.
 std::string ingredient_kind(const Ingredient& ingredient, const Tree& tree) {
-    const auto amounts = Tree::run(tree.ranges, ingredient.quantities);
-    if (ingredient.how == Ingredient::How::unknown) {
-        return amounts[0].low.unit == quantity::Unit::none ? "loose_ingredient" : "ingredient";
-    }
-    const auto loose = [](const Range& range) {
-        const auto timed = [](quantity::Unit unit) {
-            return unit != quantity::Unit::none && quantity::info(unit).dimension == quantity::Dimension::time;
-        };
-        return is_loose(range) || timed(range.low.unit) || timed(range.high.unit);
+    const bool unknown = ingredient.how == Ingredient::How::unknown;
+    const auto loose = [&](const Quantity& quantity) {
+        return is_odd(quantity.unit) || (quantity.number.loose() && !unknown);
     };
-    return std::any_of(amounts.begin(), amounts.end(), loose) ? "loose_ingredient" : "ingredient";
+    const auto amounts = Tree::run(tree.ranges, ingredient.quantities);
+    const bool any = std::any_of(amounts.begin(), amounts.end(),
+                                 [&](const Range& range) { return loose(range.low) || loose(range.high); });
+    return any ? "loose_ingredient" : "ingredient";
 }
 
 std::string step_kind(const Step& step) {
