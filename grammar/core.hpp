@@ -212,17 +212,14 @@ template <class... Rules>
 class Candidates {
   public:
     [[nodiscard]] static std::uint64_t at(const char* from, const char* end) {
-        auto left = table[0][from == end ? end_of_text : static_cast<unsigned char>(*from)];
-        for (std::size_t place = 1; place < Lead::places; ++place) {
-            if (static_cast<std::size_t>(end - from) <= place) break;
-            left &= table[place][static_cast<unsigned char>(from[place])];
-        }
-        return left;
+        const auto first = table[0][from == end ? end_of_text : static_cast<unsigned char>(*from)];
+        return first & at_place<1>(from, end) & at_place<2>(from, end);
     }
 
   private:
-    static_assert(sizeof...(Rules) <= 64);
+    static_assert(sizeof...(Rules) <= 64 && Lead::places == 3);
     static constexpr unsigned end_of_text = 256;
+    static constexpr std::uint64_t every = ~std::uint64_t{0} >> (64 - sizeof...(Rules));
     using Table = std::array<std::array<std::uint64_t, 257>, Lead::places>;
 
     static constexpr void enter(Table& table, std::uint64_t bit, const Lead& lead) {
@@ -240,6 +237,21 @@ class Candidates {
         ((enter(all, bit, lead<Rules>), bit <<= 1), ...);
         return all;
     }();
+
+    /// Whether the byte at a place rules anything out.
+    static constexpr bool tells(std::size_t place) {
+        return std::any_of(table[place].begin(), table[place].begin() + end_of_text,
+                           [](std::uint64_t rules) { return rules != every; });
+    }
+
+    template <std::size_t Place>
+    static std::uint64_t at_place(const char* from, const char* end) {
+        if constexpr (tells(Place)) {
+            return end - from > std::ptrdiff_t{Place} ? table[Place][static_cast<unsigned char>(from[Place])] : every;
+        } else {
+            return every;
+        }
+    }
 };
 
 template <class... Rules>
