@@ -140,8 +140,9 @@ void explain_unit(Reader& reader, const syntax::Quantity& quantity) {
         reader.report(Kind::ambiguous_unit, quantity.unit_span, {written, ambiguous->readings, ambiguous->write});
     } else {
         const auto near = nearest_unit(written);
-        reader.report(Kind::unknown_unit, quantity.unit_span,
-                      {written, near.empty() ? "one of the units that `scruple help units` lists" : "`" + near + "`"});
+        reader.report(
+            Kind::unknown_unit, quantity.unit_span,
+            {written, near.empty() ? "a unit such as `g`, `ml`, `oz av`, `fl oz uk`, `min` or `C`" : "`" + near + "`"});
     }
 }
 

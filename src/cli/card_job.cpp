@@ -86,6 +86,7 @@ Outcome card_job(const Call& call) {
     for (const check::Id section : meant.sections) {
         request.section = section;
         cards.push_back(card(loaded, request));
+        cards.back().warnings = driver::warnings_for(loaded, section);
     }
     return {Exit::fine, rendered(as, cards, width_of(Stream::out)), {}};
 }

@@ -38,8 +38,7 @@ Markup cautions(const Card& card) {
     Markup all = element("h2", "Before you open anything");
     all += html::list(lines);
     for (const plan::HazardRow& row : card.hazards)
-        all += element("p",
-                       words::with_source(fmt::format("{}: {}", row.chemical, words::hazards(row.codes)), row.source));
+        all += element("p", words::with_source(fmt::format("{}: {}", row.chemical, words::hazards(row)), row.source));
     all += element("p", words::check_the_sheet);
     return element("section", "class=\"cautions\"", all);
 }

@@ -86,7 +86,7 @@ Value hazard(const plan::HazardRow& row) {
     Value all;
     all["chemical"] = row.chemical;
     all["codes"] = row.codes;
-    all["said"] = row.codes.empty() ? Value(words::no_caution) : Value(nullptr);
+    all["said"] = row.codes.empty() ? Value(words::hazards(row)) : Value(nullptr);
     all["source"] = json::text_or_null(row.source);
     return all;
 }

@@ -38,7 +38,7 @@ void cautions(Sheet& sheet, const Card& card) {
         sheet.blank();
     }
     for (const plan::HazardRow& row : card.hazards) {
-        const std::string codes = fmt::format("{}: {}", row.chemical, words::hazards(row.codes));
+        const std::string codes = fmt::format("{}: {}", row.chemical, words::hazards(row));
         sheet.item("  ", words::with_source(codes, row.source));
     }
     sheet.indented(2, words::check_the_sheet);

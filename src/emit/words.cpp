@@ -99,6 +99,11 @@ std::string hazards(const std::vector<std::string>& codes) {
     return codes.empty() ? std::string(no_caution) : listed(codes);
 }
 
+std::string hazards(const plan::HazardRow& row) {
+    return row.codes.empty() && row.cautioned ? "no hazard statement recorded; see the caution above"
+                                              : hazards(row.codes);
+}
+
 bool wants_tally(const plan::Card& card) {
     for (const std::string& rule : card.capacity)
         if (rule.find("one-shot") != std::string::npos) return false;

@@ -42,6 +42,8 @@ inline constexpr std::string_view check_the_sheet = "check the safety data sheet
 [[nodiscard]] std::string with_source(std::string_view text, std::string_view source);
 /// `H302, H317`, or that no caution is recorded.
 [[nodiscard]] std::string hazards(const std::vector<std::string>& codes);
+/// The same for a card, where a caution in words may stand above instead.
+[[nodiscard]] std::string hazards(const plan::HazardRow& row);
 
 /// Whether the card has a use for boxes to tick, one a film or sheet that has gone through.
 [[nodiscard]] bool wants_tally(const plan::Card& card);

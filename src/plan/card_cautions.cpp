@@ -93,7 +93,8 @@ std::vector<HazardRow> hazards_of(const Model& model, Id section) {
         const Chemical& chemical = model.chemicals[id];
         rows.push_back({std::string(chemical.name),
                         {chemical.hazards.begin(), chemical.hazards.end()},
-                        std::string(chemical.hazard_source)});
+                        std::string(chemical.hazard_source),
+                        !chemical.cautions.empty()});
     }
     return rows;
 }

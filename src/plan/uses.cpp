@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-
 #include "capacity.hpp"
 #include "ingredients.hpp"
 #include "scruple/plan/figure.hpp"

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "scruple/check/check.hpp"
+#include "scruple/plan/card.hpp"
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::driver {
@@ -48,6 +49,9 @@ struct Loaded {
 /// for a caller that has a question in the language itself (such as an amount on a command line).
 [[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder,
                                                  std::vector<text::Source> asked = {});
+
+/// The warnings that stand in the lines of a solution and in its recipe's own: they go on its card.
+[[nodiscard]] std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section);
 
 /// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a
 /// file that was there, and writes to where a link leads.

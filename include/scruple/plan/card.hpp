@@ -17,9 +17,9 @@ struct MakeVolume {
     check::Exact ml;
 };
 struct MakeForUses {
-    std::vector<check::Use> uses;          ///< films, sheets or an area; the section's capacity says how much that takes
+    std::vector<check::Use> uses;  ///< films, sheets or an area; the section's capacity says how much that takes
 };
-struct MakeWith {                          ///< as much as this much of that allows
+struct MakeWith {  ///< as much as this much of that allows
     check::Id chemical = check::none, form = check::none;
     check::Exact grams;
 };
@@ -29,40 +29,57 @@ struct CardRequest {
     check::Id section = check::none;
     std::size_t variant = 0;
     HowMuch how_much;
-    check::Id bench = check::none;         ///< none: nothing is rounded to an instrument
-    std::optional<check::Day> mixed_on;    ///< fills the mixed-on and use-by lines
+    check::Id bench = check::none;       ///< none: nothing is rounded to an instrument
+    std::optional<check::Day> mixed_on;  ///< fills the mixed-on and use-by lines
 };
 
 /// One line of the gather list.
 struct Gathered {
-    std::string chemical;                  ///< or the solution's name
-    std::string form;                      ///< `anhydrous`, `10 % w/v`; empty where there is but one
+    std::string chemical;  ///< or the solution's name
+    std::string form;      ///< `anhydrous`, `10 % w/v`; empty where there is but one
     Figure amount;
-    double mol = 0;                        ///< 0 for a solution
+    double mol = 0;  ///< 0 for a solution
     bool solution = false;
     bool optional = false;
-    std::string note;                      ///< `in two pieces`, `distilled`
+    std::string note;  ///< `in two pieces`, `distilled`
 };
 
 /// One numbered thing to do.
 struct Work {
-    enum class Do : std::uint8_t { water, add, make_up, stir, wait, stand, filter, cool, warm, watch, act, open_vessel, pour_in, set_aside };
-    int n = 0;                             ///< from 1
+    enum class Do : std::uint8_t {
+        water,
+        add,
+        make_up,
+        stir,
+        wait,
+        stand,
+        filter,
+        cool,
+        warm,
+        watch,
+        act,
+        open_vessel,
+        pour_in,
+        set_aside
+    };
+    int n = 0;  ///< from 1
     Do what_to_do = Do::add;
-    std::string what;                      ///< the line in words, amounts left out: `metol`, `stir until clear`
+    std::string what;  ///< the line in words, amounts left out: `metol`, `stir until clear`
     std::optional<Figure> amount;
-    bool up_to = false;                    ///< make up: the amount is the final volume
+    bool up_to = false;  ///< make up: the amount is the final volume
     bool about = false;
     bool optional = false;
-    std::string at;                        ///< `45 to 50 °C`
-    std::optional<Figure> running;         ///< ml in this vessel after the line; about, where solids are estimated
+    std::string at;                 ///< `45 to 50 °C`
+    std::optional<Figure> running;  ///< ml in this vessel after the line; about, where solids are estimated
     bool running_estimated = false;
-    std::string vessel;                    ///< empty for the main one
-    std::optional<double> seconds;         ///< of a wait, for a clock: the longer end of a range
-    std::vector<std::string> details;      ///< `(= 0.8 g)`, `slowly, stirring`, `as written: 90 grains`, `half of the weighing`
-    std::vector<std::string> advice;       ///< what the balance cannot weigh: how to go through a percent solution, with its ml
-    bool weighed_box = false;              ///< a box to tick for "weighed"
-    bool clear_box = false;                ///< a box to tick for "clear"
+    std::string vessel;             ///< empty for the main one
+    std::optional<double> seconds;  ///< of a wait, for a clock: the longer end of a range
+    std::vector<std::string>
+        details;  ///< `(= 0.8 g)`, `slowly, stirring`, `as written: 90 grains`, `half of the weighing`
+    std::vector<std::string>
+        advice;                ///< what the balance cannot weigh: how to go through a percent solution, with its ml
+    bool weighed_box = false;  ///< a box to tick for "weighed"
+    bool clear_box = false;    ///< a box to tick for "clear"
 };
 
 struct ContentRow {
@@ -72,13 +89,14 @@ struct ContentRow {
 
 struct Caution {
     std::string text;
-    std::string source;                    ///< `the recipe`, or where the library has it from
+    std::string source;  ///< `the recipe`, or where the library has it from
 };
 
 struct HazardRow {
     std::string chemical;
-    std::vector<std::string> codes;        ///< GHS statements; empty prints as "no caution recorded"
+    std::vector<std::string> codes;  ///< GHS statements; empty prints as "no caution recorded" …
     std::string source;
+    bool cautioned = false;  ///< … unless a caution in words stands among the card's cautions
 };
 
 struct Warning {
@@ -87,25 +105,25 @@ struct Warning {
 };
 
 struct Life {
-    std::string text;                      ///< `6 months full`
-    std::optional<check::Day> use_by;      ///< where the mixing day is known
+    std::string text;                  ///< `6 months full`
+    std::optional<check::Day> use_by;  ///< where the mixing day is known
 };
 
 struct Card {
-    std::string recipe, section;           ///< `Lantern`, `part A`; section is empty for a whole recipe
+    std::string recipe, section;  ///< `Lantern`, `part A`; section is empty for a whole recipe
     std::string is_a, strength, variant;
     Figure makes;
-    std::string makes_for;                 ///< `6 films 135`, `as much as 43 g metol allows`; empty for a volume
+    std::string makes_for;  ///< `6 films 135`, `as much as 43 g metol allows`; empty for a volume
     std::vector<Gathered> gather;
     std::vector<Work> work;
     std::vector<ContentRow> contents;
-    std::vector<std::string> checks;       ///< `pH 11.2 to 11.6`
+    std::vector<std::string> checks;  ///< `pH 11.2 to 11.6`
     std::vector<Life> keeps;
-    std::string use_within;                ///< `2 h`
+    std::string use_within;  ///< `2 h`
     std::vector<std::string> capacity;
     std::vector<Caution> cautions;
     std::vector<HazardRow> hazards;
-    std::vector<std::string> assumed;      ///< whose bench, water as 1 g/ml, how room of solids was estimated …
+    std::vector<std::string> assumed;  ///< whose bench, water as 1 g/ml, how room of solids was estimated …
     std::vector<std::string> sources, notes;
     std::vector<Warning> warnings;
     std::optional<check::Day> mixed_on;

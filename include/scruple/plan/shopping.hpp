@@ -19,21 +19,21 @@ struct SolutionNeed {
     check::Id solution = check::none;
     std::string name;
     Figure needed, on_hand, to_mix;
-    std::vector<std::string> because;      ///< `6 films 135 on 2026-12-03: 6 × 250 ml`
+    std::vector<std::string> because;  ///< `6 films 135 on 2026-12-03: 6 × 250 ml`
 };
 
 struct ChemicalNeed {
     check::Id chemical = check::none, form = check::none;
-    std::string name, form_name;           ///< as the recipes ask for it
+    std::string name, form_name;  ///< as the recipes ask for it
     Figure needed, on_hand, to_buy;
-    std::string buy_form;                  ///< the form that is sold, where it is another one …
-    Figure to_buy_as;                      ///< … and how much of that
-    std::string supplier, pack;            ///< empty where nobody sells it
+    std::string buy_form;        ///< the form that is sold, where it is another one …
+    Figure to_buy_as;            ///< … and how much of that
+    std::string supplier, pack;  ///< empty where nobody sells it
     std::int64_t packs = 0;
-    check::Exact cost;                     ///< packs × price
+    check::Exact cost;  ///< packs × price
     std::string currency;
-    Figure left_over;                      ///< after the month
-    std::vector<std::string> because;      ///< `Heron part A 2.4 l: 216 g`
+    Figure left_over;                  ///< after the month
+    std::vector<std::string> because;  ///< `Heron part A 2.4 l: 216 g`
 };
 
 struct PostageRow {
@@ -44,12 +44,12 @@ struct PostageRow {
 
 struct ShoppingList {
     std::string plan;
-    std::string first_day, last_day;       ///< 2026-12-03
+    std::string first_day, last_day;  ///< 2026-12-03
     std::vector<SolutionNeed> solutions;
-    std::vector<ChemicalNeed> chemicals;   ///< by name; those with enough on hand too
+    std::vector<ChemicalNeed> chemicals;  ///< by name; those with enough on hand too
     std::vector<PostageRow> postage;
     std::vector<std::pair<std::string, check::Exact>> totals;  ///< by currency
-    std::vector<std::string> warnings;     ///< what has no capacity, what nobody sells
+    std::vector<std::string> warnings;                         ///< what has no capacity, what nobody sells
 };
 
 [[nodiscard]] ShoppingList shopping_list(const check::Model& model, check::Id plan);
@@ -58,8 +58,8 @@ struct ShoppingList {
 struct OnHand {
     check::Id chemical = check::none, form = check::none, solution = check::none;
     std::optional<check::Strength> strength;
-    bool by_volume = false;                ///< solutions, percent solutions and liquids are counted in ml
-    check::Exact amount;                   ///< ml where by_volume, else g
+    bool by_volume = false;  ///< solutions, percent solutions and liquids are counted in ml
+    check::Exact amount;     ///< ml where by_volume, else g
 };
 [[nodiscard]] std::vector<OnHand> on_hand(const check::Model& model, check::Day day);
 
@@ -70,7 +70,7 @@ struct Drawn {
     check::Exact ml;
     std::string because;
 };
-[[nodiscard]] std::vector<Drawn> drawn_for(const check::Model& model, check::Id bath, const std::vector<check::Use>& uses,
-                                           std::vector<std::string>& warnings);
+[[nodiscard]] std::vector<Drawn> drawn_for(const check::Model& model, check::Id bath,
+                                           const std::vector<check::Use>& uses, std::vector<std::string>& warnings);
 
 }  // namespace scruple::plan

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "scruple/driver/driver.hpp"
+
+namespace scruple::driver {
+namespace {
+
+/// From a heading to the next one.
+text::Span block_at(const syntax::Tree& tree, std::uint32_t heading) {
+    const auto& statements = tree.statements;
+    auto last = heading;
+    while (last + 1 < statements.size() && !std::holds_alternative<syntax::Heading>(statements[last + 1].node)) ++last;
+    return {statements[heading].span.begin, statements[last].span.end};
+}
+
+}  // namespace
+
+std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id id) {
+    const auto& section = loaded.checked.model.sections[id];
+    const auto& recipe = loaded.checked.model.recipes[section.recipe];
+    std::vector<plan::Warning> warnings;
+    for (const auto& diagnostic : loaded.checked.diagnostics) {
+        if (diagnostics::info(diagnostic.kind).severity != diagnostics::Severity::warning) continue;
+        const auto stands_in = [&](const check::Place& place) {
+            const auto block = block_at(loaded.trees[place.file], place.statement);
+            return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
+                   diagnostic.span.begin < block.end;
+        };
+        if (stands_in(section.place) || stands_in(recipe.place))
+            warnings.push_back({diagnostic.kind, diagnostic.message});
+    }
+    return warnings;
+}
+
+}  // namespace scruple::driver
