@@ -16,9 +16,7 @@ struct number_ahead : scanned<scan::number_ahead, "0123456789+-\xC2\xE2"> {};
 
 // ---- quantities and ranges -------------------------------------------------------------------
 
-struct quantity : seq<number, blanks, unit> {};
-struct loose_quantity : seq<number_said, opt<blanks, loose_unit>> {};
-struct quantity_said : choice<quantity, loose_quantity> {};
+struct quantity_said : seq<number_said, opt<blanks, choice<unit, loose_unit>>> {};
 struct to : choice<seq<gap, lit<"to">, gap>, seq<blanks, one_of<"-–">, blanks>> {};
 struct low : seq<quantity_said> {};
 struct high : seq<quantity_said> {};

@@ -2,6 +2,8 @@
 // Actions of grammar/units.hpp and grammar/quantities.hpp.
 #pragma once
 
+#include <utility>
+
 #include "actions_words.hpp"
 #include "number.hpp"
 
@@ -49,39 +51,32 @@ struct action<rule::odd_strength> : keeps_span<&Pieces::unit> {};
 template <>
 struct action<rule::loose_unit> : keeps_span<&Pieces::unit> {};
 
-/// A quantity whose text ends with its unit.
+/// A quantity whose text ends with its unit, if it has one.
 template <class Input>
 Quantity united(const Input& in, const Draft& draft) {
-    const auto unit = draft.last.unit;
-    const auto spelling = text_of(in).substr(in.size() - (unit.end - unit.begin));
-    return {draft.last.number, unit, quantity::find_unit(spelling)};
+    const auto [number, unit] = std::pair(draft.last.number, draft.last.unit);
+    if (unit.empty()) return {number, unit, quantity::Unit::none};
+    return {number, unit, quantity::find_unit(text_of(in).substr(in.size() - (unit.end - unit.begin)))};
 }
 
-template <auto Slot = &Pieces::quantity>
-struct keeps_united {
+struct keeps_quantity {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
-        draft.last.*Slot = united(in, draft);
+        auto& quantity = draft.last.quantity = united(in, draft);
+        if (quantity.number.loose()) quantity.unit = quantity::Unit::none;
     }
 };
 template <>
-struct action<rule::quantity> : keeps_united<> {};
+struct action<rule::quantity_said> : keeps_quantity {};
 template <>
-struct action<rule::dose> : keeps_united<> {};
+struct action<rule::dose> : keeps_quantity {};
 template <>
-struct action<rule::time> : keeps_united<> {};
+struct action<rule::time> : keeps_quantity {};
 template <>
 struct action<rule::item_area> {
     template <class Input>
     static void apply(const Input& in, Draft& draft) {
         draft.last.item = {{}, nowhere, draft.add<&Tree::quantities>(united(in, draft))};
-    }
-};
-
-template <>
-struct action<rule::loose_quantity> {
-    static void apply0(Draft& draft) {
-        draft.last.quantity = {draft.last.number, draft.last.unit, quantity::Unit::none};
     }
 };
 

@@ -92,9 +92,7 @@ class Draft {
 
     template <class Kind>
     void commit(const Kind& node) {
-        auto& statement = tree_.statements.emplace_back();
-        statement.blank_before = blank_before_;
-        statement.node = node;
+        tree_.statements.emplace_back(Span{}, Span{}, blank_before_, node);
         added_.clear();
         last.form = nowhere;
         blank_before_ = false;

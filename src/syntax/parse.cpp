@@ -14,6 +14,8 @@ void reserve(Tree& tree, std::size_t bytes) {
 
 }  // namespace
 
+static_assert(longest_line == grammar::scan::longest_line);
+
 Tree parse(const text::Source& source) {
     Tree tree;
     reserve(tree, source.bytes.size());

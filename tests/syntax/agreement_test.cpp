@@ -224,7 +224,7 @@ TEST_CASE("sentences of the readable grammar, whole and spoiled, are read alike 
     Spoiler spoiler(random);
     for (const auto rule : statement_rules()) {
         if (grammar().names[rule] == "overlong") continue;
-        for (int i = 0; i < 60; ++i) {
+        for (int i = 0; i < 150; ++i) {
             const auto sentence = peg::generate(grammar(), rule, random);
             agreement.check(sentence);
             agreement.check(spoiler.spoil(sentence) + "\n" + spoiler.spoil(sentence));

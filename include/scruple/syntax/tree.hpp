@@ -41,7 +41,8 @@ struct Quantity {
     [[nodiscard]] Span span() const { return {number.span.begin, unit_span.empty() ? number.span.end : unit_span.end}; }
 };
 
-/// `45 to 50 C`, or one quantity twice.
+/// `45 to 50 C`, or one quantity twice. A first one without a unit of its own has the second's, and no
+/// `unit_span`, so that its span is its number; where that unit is loose it has that `unit_span` too.
 struct Range {
     Quantity low;
     Quantity high;
@@ -115,7 +116,7 @@ enum class Block : std::uint8_t {
 struct Heading {
     Block block;
     bool bad = false;     ///< the name is missing or cannot be one; the block opens all the same
-    Substance title;      ///< name empty where none is given
+    Substance title;      ///< name empty where none is given; of a bad one, all that stands there
 };
 
 // ---- facts ----------------------------------------------------------------------------------
@@ -301,7 +302,7 @@ struct Detail {
     Index quantity = nowhere;  ///< quantity_now, not_above, stirring_every
     Index range = nowhere;     ///< at
     Name words;                ///< until, remark, optional's reason
-    Number ph;                 ///< until pH 5.0; loose otherwise
+    Number ph;                 ///< until pH 5.0; its span is empty otherwise
 };
 
 /// `stir until clear` · `wait 15 min, stirring every 5 min` · `cool to 20 C` · `not above 30 C` · `do "tap out the bells"`
@@ -380,7 +381,8 @@ struct ProcessEntry {
 /// A comment on a line of its own.
 struct CommentOnly {};
 
-/// Nothing could be read. `keyword` is the fact or step word it began with; empty where there is none.
+/// Nothing could be read. `keyword` is the fact or step word, the date or the `each Thursday` it began with; empty
+/// where there is none.
 struct Unread {
     Span keyword;
 };
