@@ -243,7 +243,7 @@ class ChemicalReader {
         if (chemical_.forms.empty() && reader_.out.size() == reported_before_) {
             reader_.report(Kind::block_incomplete, heading,
                            {what, "a form with its formula", "`form   anhydrous   Na2CO3`"});
-        } else if (!chemical_.ions.empty() && !ions_broken_) {
+        } else if (!chemical_.forms.empty() && !chemical_.ions.empty() && !ions_broken_) {
             judge_ions();
         }
     }

@@ -46,9 +46,15 @@ void report_unknown_form(Reader& reader, const Chemical& chemical, const syntax:
 
 bool read_form_words(Reader& reader, const Chemical& chemical, const syntax::FormGiven& given, Resolved& resolved) {
     bool fine = true;
+    bool form_named = false;
     for (const auto& word : syntax::Tree::run(reader.tree.names, given.words)) {
         const auto written = reader.text(word);
         if (const Id form = find_form(reader, chemical, written); form != none) {
+            if (form_named) {
+                reader.report(Kind::said_twice, word.span, {"form"});
+                fine = false;
+            }
+            form_named = true;
             resolved.form = form;
         } else if (const auto grade = find_grade(reader, chemical, written); !grade.empty()) {
             resolved.grade = grade;
