@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <ranges>
 #include <set>
 
 #include "conversion.hpp"
@@ -138,9 +137,11 @@ class Lines {
 /// Backwards, since what is finished last comes first.
 void visit(const Model& model, Id section, std::set<Id>& seen, std::vector<Id>& finished) {
     if (!seen.insert(section).second) return;
-    for (const auto& line : std::views::reverse(model.sections[section].lines))
-        if (const auto* addition = std::get_if<Addition>(&line); addition && addition->solution != check::none)
-            visit(model, addition->solution, seen, finished);
+    const auto& lines = model.sections[section].lines;
+    std::for_each(lines.rbegin(), lines.rend(), [&](const auto& line) {
+        const auto* addition = std::get_if<Addition>(&line);
+        if (addition != nullptr && addition->solution != check::none) visit(model, addition->solution, seen, finished);
+    });
     finished.push_back(section);
 }
 
@@ -173,7 +174,7 @@ std::map<Id, Exact> shares_of(const Model& model, Id section) {
 std::vector<Id> in_order_of_making(const Model& model, const std::vector<Id>& sections) {
     std::set<Id> seen;
     std::vector<Id> finished;
-    for (const Id section : std::views::reverse(sections)) visit(model, section, seen, finished);
+    std::for_each(sections.rbegin(), sections.rend(), [&](Id section) { visit(model, section, seen, finished); });
     std::ranges::reverse(finished);
     return finished;
 }

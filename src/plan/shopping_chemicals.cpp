@@ -63,7 +63,7 @@ class Buyer {
     }
 
     Exact take_its_own(Row& row) {
-        const Exact there_was = held(stock_, row.to_buy.ware);
+        Exact there_was = held(stock_, row.to_buy.ware);
         row.to_buy.measure -= take_own(stock_, row.to_buy);
         return there_was;
     }
@@ -132,7 +132,7 @@ class Buyer {
 
     /// How much of the ware the row needs; notes it where it is not the one that was asked for.
     Exact bought_as(Row& row, const Ware& ware) const {
-        const Exact measure = row.to_buy.measure * in_place_of(model_, row.to_buy.ware, ware).value_or(0);
+        Exact measure = row.to_buy.measure * in_place_of(model_, row.to_buy.ware, ware).value_or(0);
         if (row.to_buy.ware == ware) return measure;
         row.need.buy_form = form_words(model_, ware);
         if (row.need.buy_form.empty()) row.need.buy_form = model_.chemicals[ware.chemical].forms[ware.form].name;
