@@ -27,7 +27,7 @@ std::string with_point(std::string digits, int places) {
     return digits;
 }
 
-std::string signed_text(bool negative, std::string text) {
+std::string signed_text(bool negative, const std::string& text) {
     return negative && text != "0" ? '-' + text : text;
 }
 
@@ -81,7 +81,7 @@ std::string significant_text(double value, int digits) {
     std::array<char, 64> buffer;
     const auto end =
         std::to_chars(buffer.begin(), buffer.end(), std::fabs(value), std::chars_format::scientific, digits - 1).ptr;
-    const std::string text(buffer.begin(), end);
+    std::string text(buffer.begin(), end);
     const std::size_t e = text.find('e');
     if (e == std::string::npos) return text;  // infinity and not-a-number have no digits
     return signed_text(value < 0, scaled_text(text.substr(0, e), std::stoi(text.substr(e + 1))));
