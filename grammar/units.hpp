@@ -23,9 +23,8 @@ struct density_unit : seq<any_of<"g/ml", "kg/l">, edge> {};
 struct count_unit : seq<any_of<"drops", "drop">, edge> {};
 struct time_unit
     : seq<any_of<"s", "min", "h", "days", "day", "weeks", "week", "months", "month", "years", "year">, edge> {};
-struct dose_unit : choice<mass_unit, volume_unit, strength_unit, temperature_unit, amount_unit, area_unit, density_unit,
-                          count_unit> {};
-struct unit : choice<dose_unit, time_unit> {};
+struct dose_unit : choice<mass_unit, volume_unit, strength_unit, amount_unit, area_unit, density_unit, count_unit> {};
+struct unit : choice<dose_unit, temperature_unit, time_unit> {};
 
 // ---- what stands where a unit belongs --------------------------------------------------------
 

@@ -27,9 +27,11 @@ std::string heading_kind(const Heading& heading) {
     return heading.title.name.span.empty() && !heading.title.name.quoted ? "untitled" : "labelled";
 }
 
-/// No unit that an ingredient is measured in: none that is known, or one of time.
+/// No unit that an ingredient is measured in: none that is known, or one of time or temperature.
 bool is_odd(quantity::Unit unit) {
-    return unit == quantity::Unit::none || quantity::info(unit).dimension == quantity::Dimension::time;
+    if (unit == quantity::Unit::none) return true;
+    const auto dimension = quantity::info(unit).dimension;
+    return dimension == quantity::Dimension::time || dimension == quantity::Dimension::temperature;
 }
 
 std::string ingredient_kind(const Ingredient& ingredient, const Tree& tree) {
