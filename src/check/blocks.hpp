@@ -51,5 +51,7 @@ template <class... Fs>
 struct overloaded : Fs... {
     using Fs::operator()...;
 };
+template <class... Fs>
+overloaded(Fs...) -> overloaded<Fs...>;
 
 }  // namespace scruple::check

@@ -288,7 +288,8 @@ void read_chemical(BlockContext context, Chemical& chemical) {
 }
 
 void name_other_names(BlockContext context, Model& model) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     for (std::uint32_t i = block.begin; i < block.end; ++i) {
         const auto* also = std::get_if<syntax::Also>(&reader.tree.statements[i].node);
         if (also == nullptr) continue;
@@ -317,7 +318,8 @@ void name_other_names(BlockContext context, Model& model) {
 }
 
 void read_format(BlockContext context, FilmFormat& format) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     bool stated = false;
     each_statement(reader, block,
                    overloaded{[&](const syntax::Area& line) {

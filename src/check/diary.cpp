@@ -138,7 +138,8 @@ void read_entry(Reader& reader, const syntax::PlanEntry& line, Plan& plan) {
 }  // namespace
 
 void read_log(BlockContext context, std::vector<LogEntry>& log) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     each_statement(reader, block,
                    overloaded{[&](const syntax::LogEntry& line) {
                                   LogEntry entry{.what = kind_of(line.what),
@@ -156,7 +157,8 @@ void read_log(BlockContext context, std::vector<LogEntry>& log) {
 }
 
 void read_plan(BlockContext context, Plan& plan) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     each_statement(reader, block,
                    overloaded{[&](const syntax::PlanEntry& line) {
                                   read_entry(reader, line, plan);

@@ -45,7 +45,8 @@ void read_instrument(Reader& reader, const syntax::Instrument& line, Bench& benc
 }  // namespace
 
 void read_bench(BlockContext context, Bench& bench) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     each_statement(
         reader, block,
         overloaded{[&](const syntax::Instrument& line) {
@@ -99,7 +100,8 @@ void read_price(Reader& reader, const syntax::PriceEntry& line, Supplier& suppli
 }  // namespace
 
 void read_supplier(BlockContext context, Supplier& supplier) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     each_statement(
         reader, block,
         overloaded{[&](const syntax::Postage& line) {
@@ -132,7 +134,8 @@ void read_stage(Reader& reader, const syntax::ProcessEntry& line, Process& proce
 }  // namespace
 
 void read_process(BlockContext context, Process& process) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     each_statement(
         reader, block,
         overloaded{[&](const syntax::ProcessEntry& line) {
@@ -143,7 +146,8 @@ void read_process(BlockContext context, Process& process) {
 }
 
 void read_nothing(BlockContext context) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     for (std::uint32_t i = block.begin; i < block.end; ++i) {
         const auto& statement = reader.tree.statements[i];
         if (std::holds_alternative<syntax::CommentOnly>(statement.node)) continue;

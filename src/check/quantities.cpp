@@ -10,7 +10,6 @@ namespace {
 
 using diagnostics::Kind;
 using quantity::Dimension;
-using quantity::Unit;
 
 std::string_view words_for(Dimension dimension) {
     switch (dimension) {
@@ -203,7 +202,7 @@ std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range
 }
 
 std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range) {
-    const auto interval = read_interval(reader, range, Dimension::temperature);
+    auto interval = read_interval(reader, range, Dimension::temperature);
     if (interval && (interval->low < Exact(-5) || interval->high > Exact(105))) {
         const text::Span span{range.low.number.span.begin, range.high.span().end};
         reader.report(Kind::unlikely_temperature, span, {reader.text(span), "a solution in water"});

@@ -124,6 +124,7 @@ template <class T>
 [[nodiscard]] std::string suggestion(Reader& reader, std::string_view written, const std::vector<T>& all,
                                      std::string_view otherwise) {
     std::vector<std::string_view> names;
+    names.reserve(all.size());
     for (const auto& one : all) names.push_back(one.name);
     return nearest_or(reader, written, names, otherwise);
 }

@@ -222,7 +222,8 @@ void SectionReader::read_volume_rule(const syntax::CapacityItem& item, CapacityR
 }  // namespace
 
 void read_variants(BlockContext context, Recipe& recipe) {
-    auto& [reader, block] = context;
+    auto& reader = context.reader;
+    const auto& block = context.block;
     for (std::uint32_t i = block.begin; i < block.end; ++i) {
         const auto* variants = std::get_if<syntax::Variants>(&reader.tree.statements[i].node);
         if (variants == nullptr) continue;

@@ -9,7 +9,6 @@ namespace scruple::check {
 namespace {
 
 using diagnostics::Kind;
-using quantity::Dimension;
 using quantity::Unit;
 
 std::vector<std::string> form_choices(const Chemical& chemical, std::string_view name) {

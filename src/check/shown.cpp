@@ -34,8 +34,8 @@ std::string section_words(const Section& section) {
     return words + " " + std::string(section.label);
 }
 
-std::string shown_name(const Model& model, Id id) {
-    const auto& section = model.sections[id];
+std::string shown_name(const Model& model, Id section_id) {
+    const auto& section = model.sections[section_id];
     if (section.recipe == none) return {};
     const auto& recipe = model.recipes[section.recipe];
     const auto words = section_words(section);
@@ -48,9 +48,9 @@ std::string shown_name(const Chemical& chemical, Id form) {
     return name + " (" + std::string(chemical.forms[form].name) + ")";
 }
 
-const std::vector<CapacityRule>& capacity_of(const Model& model, Id id) {
+const std::vector<CapacityRule>& capacity_of(const Model& model, Id section_id) {
     static const std::vector<CapacityRule> no_rules;
-    const auto& section = model.sections[id];
+    const auto& section = model.sections[section_id];
     if (!section.capacity.empty() || section.recipe == none) return section.capacity;
     const auto& recipe = model.recipes[section.recipe];
     if (is_used(section.kind) || recipe.sections.size() == 1) return recipe.capacity;

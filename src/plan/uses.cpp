@@ -10,7 +10,6 @@
 
 namespace scruple::plan {
 
-using check::CapacityRule;
 using check::Exact;
 using check::Id;
 using check::Model;
@@ -22,7 +21,7 @@ namespace {
 /// A reused bath is spent by what has gone through it; a one-shot bath is the volume that is poured away.
 std::optional<Measured> stated(const Model& model, Id bath, const Use& use) {
     const bool one_shot = says(check::capacity_of(model, bath), What::one_shot);
-    const auto counted = by_count_lines(model, bath, use);
+    auto counted = by_count_lines(model, bath, use);
     if (counted && !one_shot) return counted;
     if (says(check::capacity_of(model, bath), What::reused)) return counted;
     const auto poured = by_volume_lines(model, bath, use, false);
@@ -30,8 +29,8 @@ std::optional<Measured> stated(const Model& model, Id bath, const Use& use) {
 }
 
 std::optional<Measured> spent(const Model& model, Id bath, const Use& use) {
-    const auto said = stated(model, bath, use);
-    const auto floor = by_volume_lines(model, bath, use, true);
+    auto said = stated(model, bath, use);
+    auto floor = by_volume_lines(model, bath, use, true);
     if (!floor) return said;
     if (!said || floor->ml > said->ml) return floor;
     return Measured{said->ml, fmt::format("{} (the floor asks for {})", said->how, plain_ml(floor->ml).with_unit())};

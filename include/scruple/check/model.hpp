@@ -380,10 +380,10 @@ struct Model {
 
 /// The capacity of a solution: its own rules, else those of its recipe for the one that is used
 /// (a working solution, a bath, or the recipe's only solution).
-[[nodiscard]] const std::vector<CapacityRule>& capacity_of(const Model& model, Id section);
+[[nodiscard]] const std::vector<CapacityRule>& capacity_of(const Model& model, Id section_id);
 
 /// `Lantern part A`, `Lantern`, `Lantern working film`
-[[nodiscard]] std::string shown_name(const Model& model, Id section);
+[[nodiscard]] std::string shown_name(const Model& model, Id section_id);
 /// `part A`, `working film`, `` for a whole recipe
 [[nodiscard]] std::string section_words(const Section& section);
 /// `sodium carbonate (monohydrate)`; the form is left out where the chemical has only one.
