@@ -59,10 +59,10 @@ struct Name {
 
 /// `(anhydrous, 20 % w/v in propylene glycol)`, `(saturated at 20 C)`
 struct FormGiven {
-    Span span;               ///< with its parentheses
-    Slice words;             ///< of names: `anhydrous`, `distilled`
+    Span span;                 ///< with its parentheses
+    Slice words;               ///< of names: `anhydrous`, `distilled`
     Index strength = nowhere;  ///< of quantities: `20 % w/v`; loose for a bare `%`
-    Span solvent;            ///< `propylene glycol`; empty for water
+    Span solvent;              ///< `propylene glycol`; empty for water
     bool saturated = false;
     Index saturated_at = nowhere;  ///< of ranges
 };
@@ -75,8 +75,8 @@ struct Substance {
 
 /// `film 135`, `sheet 8x10 in`: what is counted.
 struct FilmFormat {
-    Span span;              ///< `135`, `8x10 in`
-    Number width, height;   ///< of a sheet with a stated size; loose otherwise
+    Span span;                     ///< `135`, `8x10 in`
+    Number width, height;          ///< of a sheet with a stated size; loose otherwise
     std::uint8_t length_unit = 0;  ///< 0 none, 'i' in, 'c' cm, 'm' mm
     bool sheet = false;
 };
@@ -109,14 +109,26 @@ struct Date {
 // ---- headings -------------------------------------------------------------------------------
 
 enum class Block : std::uint8_t {
-    recipe, part, bath, working, replenisher, chemical, conversion, bench, supplier, log, process, plan, format
+    recipe,
+    part,
+    bath,
+    working,
+    replenisher,
+    chemical,
+    conversion,
+    bench,
+    supplier,
+    log,
+    process,
+    plan,
+    format
 };
 
 /// `recipe Lantern`, `part A`, `working`, `conversion of sodium metaborate (anhydrous)`
 struct Heading {
     Block block;
-    bool bad = false;     ///< the name is missing or cannot be one; the block opens all the same
-    Substance title;      ///< name empty where none is given; of a bad one, all that stands there
+    bool bad = false;  ///< the name is missing or cannot be one; the block opens all the same
+    Substance title;   ///< name empty where none is given; of a bad one, all that stands there
 };
 
 // ---- facts ----------------------------------------------------------------------------------
@@ -147,12 +159,12 @@ struct Capacity {
 };
 struct CapacityItem {
     enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, from } what;
-    bool at_least = false;      ///< a floor of stock
-    Index quantity = nowhere;   ///< volume_per
-    Name of;                    ///< `working`, `part A`; empty: the bath itself
-    Item item;                  ///< items_per
+    bool at_least = false;     ///< a floor of stock
+    Index quantity = nowhere;  ///< volume_per
+    Name of;                   ///< `working`, `part A`; empty: the bath itself
+    Item item;                 ///< items_per
     Per per;
-    Name source;                ///< from
+    Name source;  ///< from
 };
 
 /// `variants soft, normal`
@@ -163,9 +175,9 @@ struct Variants {
 /// `dilute stock 1+3` · `mix part A + part B + water  1+1+10`
 struct Mix {
     bool dilute = false;
-    Slice what;               ///< of names
-    Slice parts;              ///< of numbers
-    Span colon_ratio;         ///< `1:9`, to be refused; empty otherwise
+    Slice what;        ///< of names
+    Slice parts;       ///< of numbers
+    Span colon_ratio;  ///< `1:9`, to be refused; empty otherwise
 };
 
 /// `replenish 20 ml per film 135, at most 1 l per 1 l`
@@ -217,7 +229,7 @@ struct Ion {
 struct Dissolves {
     Index quantity;
     Index form = nowhere;
-    Index in;         ///< of quantities
+    Index in;  ///< of quantities
     Span solvent;
     Index at = nowhere;  ///< of ranges
     Name source;
@@ -226,10 +238,10 @@ struct Dissolves {
 /// `density 1.05 g/ml (glacial) at 25 C from "…"` · `takes up 0.28 ml per 1 g (anhydrous)`
 struct Property {
     enum class Of : std::uint8_t { density, takes_up } of;
-    Index value;               ///< of ranges
-    Per per;                   ///< takes_up
+    Index value;  ///< of ranges
+    Per per;      ///< takes_up
     Index form = nowhere;
-    Index at = nowhere;        ///< of ranges
+    Index at = nowhere;  ///< of ranges
     Name source;
 };
 
@@ -240,7 +252,7 @@ struct Cas {
 
 /// `reaction borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`
 struct Reaction {
-    Slice left;   ///< of terms
+    Slice left;  ///< of terms
     Slice right;
 };
 struct Term {
@@ -296,7 +308,18 @@ struct Postage {
 /// What may follow a step or an ingredient after a comma.
 struct Detail {
     enum class What : std::uint8_t {
-        pinch_now, quantity_now, by_conversion, optional, at, not_above, stirring, stirring_every, slowly, until, remark, unknown
+        pinch_now,
+        quantity_now,
+        by_conversion,
+        optional,
+        at,
+        not_above,
+        stirring,
+        stirring_every,
+        slowly,
+        until,
+        remark,
+        unknown
     } what;
     Span span;
     Index quantity = nowhere;  ///< quantity_now, not_above, stirring_every
@@ -305,13 +328,14 @@ struct Detail {
     Number ph;                 ///< until pH 5.0; its span is empty otherwise
 };
 
-/// `stir until clear` · `wait 15 min, stirring every 5 min` · `cool to 20 C` · `not above 30 C` · `do "tap out the bells"`
+/// `stir until clear` · `wait 15 min, stirring every 5 min` · `cool to 20 C` · `not above 30 C` · `do "tap out the
+/// bells"`
 struct Step {
     enum class Verb : std::uint8_t { stir, wait, stand, filter, cool, warm, not_above, do_this } verb;
     enum class Toward : std::uint8_t { none, to, below, above } toward = Toward::none;
-    Index range = nowhere;     ///< of ranges: how long, or how warm
-    Name words;                ///< do_this
-    Slice details;             ///< of details, `until` among them
+    Index range = nowhere;  ///< of ranges: how long, or how warm
+    Name words;             ///< do_this
+    Slice details;          ///< of details, `until` among them
 };
 
 /// `apart lye` · `pour in half of lye, slowly, stirring` · `set aside lye`
@@ -329,10 +353,10 @@ struct VesselStep {
 struct Ingredient {
     enum class How : std::uint8_t { exactly, to_make, the_rest, about, unknown, shares } how;
     Substance what;
-    Slice quantities;             ///< of ranges; one, or one a share; unknown has its unit in `low`
-    Slice share_names;            ///< of names, as many as quantities
-    Slice details;                ///< of details
-    Index per_quantity = nowhere; ///< `per 1 g borax (decahydrate)`
+    Slice quantities;              ///< of ranges; one, or one a share; unknown has its unit in `low`
+    Slice share_names;             ///< of names, as many as quantities
+    Slice details;                 ///< of details
+    Index per_quantity = nowhere;  ///< `per 1 g borax (decahydrate)`
     Substance per_substance;
 };
 
@@ -347,10 +371,10 @@ struct Bare {
 struct LogEntry {
     enum class What : std::uint8_t { received, mixed, processed, used, replenished, on_shelf, discarded } what;
     Date date;
-    Substance of;              ///< all but processed
+    Substance of;  ///< all but processed
     Index quantity = nowhere;
-    Slice items;               ///< processed
-    Name in_or_from;           ///< processed in, received from, used for
+    Slice items;      ///< processed
+    Name in_or_from;  ///< processed in, received from, used for
     bool has_price = false;
     Money price;
 };
@@ -387,13 +411,14 @@ struct Unread {
     Span keyword;
 };
 
-using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList, Ions,
-                          Dissolves, Property, Cas, Reaction, Excess, Vessel, Area, Instrument, Dropper, Bottles, Postage, Step,
-                          VesselStep, Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
+using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form,
+                          WordList, Ions, Dissolves, Property, Cas, Reaction, Excess, Vessel, Area, Instrument, Dropper,
+                          Bottles, Postage, Step, VesselStep, Ingredient, Bare, LogEntry, PlanEntry, PriceEntry,
+                          ProcessEntry, CommentOnly, Unread>;
 
 struct Statement {
-    Span span;             ///< the statement, without indentation and comment
-    Span comment;          ///< from its `#` to the end of the line; empty where there is none
+    Span span;     ///< the statement, without indentation and comment
+    Span comment;  ///< from its `#` to the end of the line; empty where there is none
     bool blank_before = false;
     Node node;
 };
