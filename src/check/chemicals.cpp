@@ -281,6 +281,29 @@ class ChemicalReader {
     bool ions_broken_ = false;
 };
 
+/// Whether `name` may stand for the chemical: nobody has it, or a built-in one that gives way to a user's.
+bool takes_name(Reader& reader, const syntax::Name& name, Id chemical, Model& model) {
+    const auto written = reader.text(name);
+    const auto [at, fresh] = model.chemical_names.try_emplace(reader.normal(written), chemical, none);
+    if (fresh || at->second.first == chemical) return true;
+    const auto& first = model.chemicals[at->second.first];
+    if (first.built_in && !model.chemicals[chemical].built_in) return true;
+    auto& twice = reader.report(Kind::defined_twice, name.span, {written});
+    twice.related.push_back({first.place.file, first.place.span, "first here"});
+    return false;
+}
+
+void name_also(Reader& reader, const syntax::Substance& name, Id chemical, Model& model) {
+    if (!takes_name(reader, name.name, chemical, model)) return;
+    Id form = none;
+    if (name.form != syntax::nowhere) {
+        if (const auto resolved = resolve_chemical(reader, name)) form = resolved->form;
+    }
+    const auto written = reader.text(name.name);
+    model.chemical_names[reader.normal(written)] = {chemical, form};
+    model.chemicals[chemical].also.emplace_back(written, form);
+}
+
 }  // namespace
 
 void read_chemical(BlockContext context, Chemical& chemical) {
@@ -294,26 +317,8 @@ void name_other_names(BlockContext context, Model& model) {
         const auto* also = std::get_if<syntax::Also>(&reader.tree.statements[i].node);
         if (also == nullptr) continue;
         reader.statement = i;
-        for (const auto& name : syntax::Tree::run(reader.tree.substances, also->names)) {
-            const auto written = reader.text(name.name);
-            const std::string normal = reader.normal(written);
-            const auto [at, fresh] = model.chemical_names.try_emplace(normal, block.id, none);
-            const auto& first = model.chemicals[at->second.first];
-            if (!fresh && at->second.first != block.id) {
-                if (!first.built_in || model.chemicals[block.id].built_in) {
-                    auto& twice = reader.report(Kind::defined_twice, name.name.span, {written});
-                    twice.related.push_back({first.place.file, first.place.span, "first here"});
-                    continue;
-                }
-                at->second = {block.id, none};
-            }
-            Id form = none;
-            if (name.form != syntax::nowhere) {
-                if (const auto resolved = resolve_chemical(reader, name)) form = resolved->form;
-            }
-            at->second.second = form;
-            model.chemicals[block.id].also.emplace_back(written, form);
-        }
+        for (const auto& name : syntax::Tree::run(reader.tree.substances, also->names))
+            name_also(reader, name, block.id, model);
     }
 }
 

@@ -85,15 +85,15 @@ void judge_one(Reader& reader, const Expectation& expectation, const std::vector
 
 }  // namespace
 
-void judge_expectations(Reader& reader, Id id, std::vector<ContentsTable>& tables) {
-    const auto& section = reader.model.sections[id];
-    if (std::ranges::all_of(section.expects, &Expectation::ph)) return;
-    const auto variants = section.recipe == none ? 0 : reader.model.recipes[section.recipe].variants.size();
+void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
+    const auto& solution = reader.model.sections[section];
+    if (std::ranges::all_of(solution.expects, &Expectation::ph)) return;
+    const auto variants = solution.recipe == none ? 0 : reader.model.recipes[solution.recipe].variants.size();
     for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1); ++variant) {
         if (variant == tables.size()) tables.emplace_back(reader.model, variant);
-        const auto& known = tables[variant].of(id);
+        const auto& known = tables[variant].of(section);
         if (!known.whole) return;
-        for (const auto& expectation : section.expects) {
+        for (const auto& expectation : solution.expects) {
             if (!expectation.ph) judge_one(reader, expectation, known.contents);
         }
     }

@@ -16,9 +16,9 @@ text::Span block_at(const syntax::Tree& tree, std::uint32_t heading) {
 
 }  // namespace
 
-std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id id) {
-    const auto& section = loaded.checked.model.sections[id];
-    const auto& recipe = loaded.checked.model.recipes[section.recipe];
+std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
+    const auto& solution = loaded.checked.model.sections[section];
+    const auto& recipe = loaded.checked.model.recipes[solution.recipe];
     std::vector<plan::Warning> warnings;
     for (const auto& diagnostic : loaded.checked.diagnostics) {
         if (diagnostics::info(diagnostic.kind).severity != diagnostics::Severity::warning) continue;
@@ -27,7 +27,7 @@ std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id id) {
             return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
                    diagnostic.span.begin < block.end;
         };
-        if (stands_in(section.place) || stands_in(recipe.place))
+        if (stands_in(solution.place) || stands_in(recipe.place))
             warnings.push_back({diagnostic.kind, diagnostic.message});
     }
     return warnings;

@@ -92,6 +92,7 @@ class Scaler {
 
     static std::string uses_text(const std::vector<check::Use>& uses) {
         std::vector<std::string> texts;
+        texts.reserve(uses.size());
         for (const check::Use& use : uses) texts.emplace_back(use.text);
         return joined(texts, ", ");
     }
@@ -101,7 +102,7 @@ class Scaler {
         if (step.what != Step::What::put || step.addition->chemical != make.chemical || step.addition->strength ||
             step.addition->saturated_at || step.addition->optional || step.addition->how == Addition::How::to_make)
             return {};
-        const Exact grams = check::dose_of(model_, *step.addition, step.measure).grams;
+        Exact grams = check::dose_of(model_, *step.addition, step.measure).grams;
         const auto& forms = model_.chemicals[make.chemical].forms;
         if (make.form >= forms.size() || step.addition->form >= forms.size() || make.form == step.addition->form)
             return grams;

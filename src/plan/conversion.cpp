@@ -126,7 +126,7 @@ Making worked_out(const Model& model, const Conversion& conversion, const Share&
 }
 
 Exact measure_in(const Model& model, const Making& making, const Addition& addition, std::uint32_t line) {
-    const Exact stated = addition.shares.empty() ? Exact() : addition.shares.front();
+    Exact stated = addition.shares.empty() ? Exact() : addition.shares.front();
     if (const auto* per = per_of(*making.conversion, line)) {
         const Share* share = share_in(making, per->chemical);
         return share == nullptr ? stated : stated * grams_as(model, *share, per->form) / per->per_grams;

@@ -19,7 +19,7 @@ template <class Key>
 Exact take_from(std::map<Key, Exact>& shelf, const Key& key, const Exact& wanted) {
     const auto found = shelf.find(key);
     if (found == shelf.end()) return {};
-    const Exact taken = std::min(found->second, wanted);
+    Exact taken = std::min(found->second, wanted);
     found->second -= taken;
     return taken;
 }

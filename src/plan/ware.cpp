@@ -53,7 +53,7 @@ std::strong_ordering operator<=>(const Ware& a, const Ware& b) {
     return rank(a) <=> rank(b);
 }
 
-Amount counted(const Model& model, Ware ware, Exact measure) {
+Amount counted(const Model& model, Ware ware, const Exact& measure) {
     if (ware.form == check::none) ware.form = 0;
     if (ware.by_volume) return {ware, measure};
     const auto density = check::density_of(model.chemicals[ware.chemical], ware.form, ware.strength);

@@ -28,7 +28,7 @@ struct Amount {
 
 /// A measure brought to the unit in which its ware is counted: a liquid of known density in ml, however it was
 /// written, anything else as it stands.
-[[nodiscard]] Amount counted(const check::Model& model, Ware ware, check::Exact measure);
+[[nodiscard]] Amount counted(const check::Model& model, Ware ware, const check::Exact& measure);
 
 /// The same by an addition of a recipe: moles and drops become g and ml, a saturated solution what it holds.
 [[nodiscard]] Amount counted(const check::Model& model, const check::Addition& addition, const check::Exact& measure);

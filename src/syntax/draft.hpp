@@ -92,7 +92,7 @@ class Draft {
 
     template <class Kind>
     void commit(const Kind& node) {
-        tree_.statements.emplace_back(Span{}, Span{}, blank_before_, node);
+        tree_.statements.push_back({Span{}, Span{}, blank_before_, node});
         added_.clear();
         last.form = nowhere;
         blank_before_ = false;
