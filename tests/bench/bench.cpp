@@ -57,13 +57,13 @@ void parse_and_check(benchmark::State& state) {
     count_up(state, loaded.workspace);
 }
 
-void toml(benchmark::State& state) {
+void read_toml(benchmark::State& state) {
     const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
     for (auto _ : state) benchmark::DoNotOptimize(toml::parse(workspace.toml));
     count_up(state, workspace);
 }
 
-void yaml(benchmark::State& state) {
+void read_yaml(benchmark::State& state) {
     const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
     for (auto _ : state) benchmark::DoNotOptimize(YAML::Load(workspace.yaml));
     count_up(state, workspace);
@@ -73,7 +73,7 @@ void yaml(benchmark::State& state) {
 
 BENCHMARK(parse)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(parse_and_check)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
-BENCHMARK(toml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
-BENCHMARK(yaml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
+BENCHMARK(read_toml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
+BENCHMARK(read_yaml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 
 BENCHMARK_MAIN();
