@@ -206,6 +206,12 @@ class ConversionReader {
 
 }  // namespace
 
+bool is_worked(const Model& model, const Conversion& conversion) {
+    return conversion.section != none &&
+           std::ranges::any_of(model.sections[conversion.section].lines,
+                               [](const Line& line) { return std::holds_alternative<Addition>(line); });
+}
+
 void read_conversion(BlockContext context, Conversion& conversion, Section& section) {
     ConversionReader(context, conversion, section).run();
 }
@@ -216,7 +222,7 @@ void judge_conversions(Reader& reader, Id section) {
         if (addition == nullptr || !addition->by_conversion) continue;
         const auto makes_it = [&](const Conversion& conversion) {
             return addition->chemical != none && conversion.product == addition->chemical &&
-                   conversion.product_form == addition->form;
+                   is_worked(reader.model, conversion);
         };
         if (std::ranges::any_of(reader.model.conversions, makes_it)) continue;
         const auto name = addition->solution != none

@@ -47,12 +47,6 @@ Exact drops_to_ml(const Model& model, const Exact& drops) {
     return bench == model.benches.end() ? Exact(0) : drops / *bench->drops_per_ml;
 }
 
-/// The share of a form, as sold, that is the substance: 0.995 for a 99.5 % w/w acid.
-Exact purity(const Form& form) {
-    if (!form.sold_as || form.sold_as->unit != Unit::percent_w_w) return 1;
-    return form.sold_as->value / 100;
-}
-
 double moles(const Form& form, const Exact& grams, bool as_sold) {
     if (form.molar_mass.is_zero()) return 0;
     const double pure = as_sold ? purity(form).to_double() : 1.0;
@@ -118,6 +112,11 @@ Dose of_dissolved(const Model& model, const Chemical& chemical, const Addition& 
 }
 
 }  // namespace
+
+Exact purity(const Form& form) {
+    if (!form.sold_as || form.sold_as->unit != Unit::percent_w_w) return 1;
+    return form.sold_as->value / 100;
+}
 
 Dose dose_of(const Model& model, const Addition& addition, const Exact& measure) {
     if (addition.solution != none) return {.grams = 0, .ml = measure, .room_ml = measure};

@@ -3,7 +3,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "scruple/check/contents.hpp"
+#include "scruple/plan/swap.hpp"
 
 namespace scruple::cli {
 namespace {
@@ -32,6 +35,31 @@ plan::MakeWith with(const driver::Loaded& loaded) {
     return {asked.chemical, asked.form, check::dose(loaded.checked.model, asked, 0).grams};
 }
 
+/// `sodium carbonate`, `sodium carbonate (anhydrous)`, `washing soda`
+plan::Missing missing_chemical(const driver::Loaded& loaded, const std::string& name) {
+    const std::size_t open = name.find(" (");
+    if (open == std::string::npos || name.back() != ')') {
+        const auto [chemical, form] = find_chemical_in_form(loaded, name);
+        return {chemical, form};
+    }
+    const check::Id chemical = find_chemical(loaded, name.substr(0, open));
+    const std::string form = name.substr(open + 2, name.size() - open - 3);
+    return {chemical, find_form(loaded.checked.model.chemicals[chemical], form)};
+}
+
+void require_a_use(const driver::Loaded& loaded, const Meant& meant, const plan::Missing& missing,
+                   const std::string& name) {
+    const check::Model& model = loaded.checked.model;
+    const auto asks = [&](check::Id section) { return plan::asks_for(model, section, missing); };
+    if (std::ranges::any_of(meant.sections, asks)) return;
+    std::vector<std::string> others;
+    for (const check::Id section : model.recipes[meant.recipe].sections)
+        if (asks(section)) others.push_back(check::shown_name(model, section));
+    throw Stop{Exit::wrong_call,
+               fmt::format("no line asks for an amount of `{}` that could be come by in another way{}", name,
+                           others.empty() ? "" : "; one of " + alternatives(others) + " does")};
+}
+
 }  // namespace
 
 Asked asked_amounts(const Call& call) {
@@ -51,6 +79,15 @@ plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded) {
     if (call.has("--with")) return with(loaded);
     if (for_uses(call)) return plan::MakeForUses{asked_uses(loaded)};
     return std::monostate{};
+}
+
+void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request) {
+    request.from_shelf = call.has("--from-shelf");
+    for (const std::string& name : call.values("--instead")) {
+        const plan::Missing missing = missing_chemical(loaded, name);
+        require_a_use(loaded, meant, missing, name);
+        request.instead.push_back(missing);
+    }
 }
 
 void require_one_solution(const driver::Loaded& loaded, const Meant& meant) {

@@ -15,6 +15,9 @@ namespace scruple::cli {
 /// What those amounts come to in the workspace that was opened with them.
 [[nodiscard]] plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded);
 
+/// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
+void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);
+
 /// Throws Stop where an amount is given for several solutions at once.
 void require_one_solution(const driver::Loaded& loaded, const Meant& meant);
 

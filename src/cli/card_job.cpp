@@ -82,6 +82,7 @@ Outcome card_job(const Call& call) {
 
     plan::CardRequest request{check::none, variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
                               bench(call, loaded), day};
+    add_substitutions(call, loaded, meant, request);
     std::vector<plan::Card> cards;
     for (const check::Id section : meant.sections) {
         request.section = section;

@@ -15,6 +15,10 @@ constexpr std::array option_table{
                "enough for these sheets; may be said several times"},
     OptionInfo{"--area", "AREA", 1, false, "--area \"0.5 m2\"", "enough for this area of film or paper"},
     OptionInfo{"--with", "AMOUNT", 1, false, "--with \"metol 43 g\"", "as much as this much of a chemical allows"},
+    OptionInfo{"--instead", "CHEMICAL", 1, true, "--instead \"sodium ascorbate\"",
+               "what is not there, to be come by in another way; may be said several times"},
+    OptionInfo{"--from-shelf", "", 0, false, "--from-shelf",
+               "come by in another way whatever the log does not have enough of"},
     OptionInfo{"--variant", "NAME", 1, false, "--variant soft", "which variant of the recipe"},
     OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
@@ -43,11 +47,14 @@ constexpr CommandInfo check_command{
     usual_options,
     check_examples};
 
-constexpr Options card_options = {"--make",  "--films", "--sheets", "--area", "--with", "--variant",
-                                  "--bench", "--mixed", "--in",     "--as",   "--out"};
+constexpr Options card_options = {"--make",       "--films",   "--sheets", "--area",  "--with", "--instead",
+                                  "--from-shelf", "--variant", "--bench",  "--mixed", "--in",   "--as",
+                                  "--out"};
 constexpr Examples card_examples = {
     {"scruple card Heron part A --make 500ml", "half a litre of part A"},
     {"scruple card Heron working --films 6 135", "as much as six films take"},
+    {"scruple card Heron part B --instead \"sodium carbonate (anhydrous)\"",
+     "another form of it from the shelf, or made at the bench; the card says which way, and why"},
     {"scruple card Heron --as html --out heron.html", "every solution of Heron as a page to print"},
 };
 constexpr CommandInfo card_command{
@@ -62,17 +69,20 @@ constexpr CommandInfo card_command{
     card_options,
     card_examples};
 
-constexpr Options scaled_options = {"--make",    "--films", "--sheets", "--area", "--with",
-                                    "--variant", "--in",    "--as",     "--out"};
+constexpr Options scaled_options = {"--make",       "--films",   "--sheets", "--area", "--with", "--instead",
+                                    "--from-shelf", "--variant", "--in",     "--as",   "--out"};
 constexpr Examples scaled_examples = {
     {"scruple scaled Heron part A --make 250ml", "Heron, with everything to suit a quarter litre of part A"},
+    {"scruple scaled Heron --instead \"sodium carbonate (anhydrous)\"",
+     "Heron as it stands, with the carbonate that there is"},
 };
 constexpr CommandInfo scaled_command{
     "scaled",
     "RECIPE [SECTION]",
-    "print a recipe again as recipe text, for another volume",
+    "print a recipe again as recipe text, for another volume or with what there is",
     "What comes out is recipe text, with your comments in place: the whole recipe, every amount multiplied exactly. "
-    "SECTION says whose volume is meant where the solutions of a recipe differ.",
+    "SECTION says whose volume is meant where the solutions of a recipe differ. With `--instead` or `--from-shelf` the "
+    "lines that change are written anew, each with a comment on what it replaces.",
     scaled_options,
     scaled_examples};
 

@@ -102,11 +102,15 @@ Id find_bench(const Loaded& loaded, const std::string& name) {
     return id_in(loaded.checked.model.bench_names, "bench", name, bench_names(loaded));
 }
 
-Id find_chemical(const Loaded& loaded, const std::string& name) {
+std::pair<Id, Id> find_chemical_in_form(const Loaded& loaded, const std::string& name) {
     const auto& names = loaded.checked.model.chemical_names;
     const auto found = names.find(syntax::normal_name(name));
     if (found == names.end()) throw not_there("chemical", name, chemical_names(loaded));
-    return found->second.first;
+    return found->second;
+}
+
+Id find_chemical(const Loaded& loaded, const std::string& name) {
+    return find_chemical_in_form(loaded, name).first;
 }
 
 std::size_t find_variant(const check::Recipe& recipe, const std::string& name) {

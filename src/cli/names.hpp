@@ -21,6 +21,9 @@ struct Meant {
 [[nodiscard]] check::Id find_plan(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_bench(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_chemical(const driver::Loaded& loaded, const std::string& name);
+/// With the form that the name stands for (`washing soda`), or none.
+[[nodiscard]] std::pair<check::Id, check::Id> find_chemical_in_form(const driver::Loaded& loaded,
+                                                                    const std::string& name);
 [[nodiscard]] std::size_t find_variant(const check::Recipe& recipe, const std::string& name);
 [[nodiscard]] check::Id find_form(const check::Chemical& chemical, const std::string& name);
 

@@ -29,6 +29,17 @@ quantity::Exact common_factor(const Loaded& loaded, const Meant& meant, plan::Ca
     return common;
 }
 
+std::vector<plan::Rewriting> rewritings(const Loaded& loaded, const plan::CardRequest& request) {
+    auto lines = plan::rewritten(loaded.checked.model, request);
+    if (const auto* refusal = std::get_if<plan::Refusal>(&lines)) throw Stop{Exit::wrong_call, refusal->message};
+    return std::move(std::get<std::vector<plan::Rewriting>>(lines));
+}
+
+// The text has every solution of the recipe, whichever one was named for its volume.
+Meant whole(const Loaded& loaded, const Meant& meant) {
+    return {meant.recipe, loaded.checked.model.recipes[meant.recipe].sections};
+}
+
 std::size_t variant(const Call& call, const check::Recipe& recipe) {
     const auto name = call.value("--variant");
     return name ? find_variant(recipe, *name) : 0;
@@ -39,7 +50,7 @@ std::size_t variant(const Call& call, const check::Recipe& recipe) {
 Outcome scaled_job(const Call& call) {
     const As as = call.as();
     const Asked asked = asked_amounts(call);
-    if (asked.sources().empty()) {
+    if (asked.sources().empty() && !call.has("--instead") && !call.has("--from-shelf")) {
         throw Stop{Exit::wrong_call,
                    "scaled to what? Say it with `--make 500ml`, `--films 6 135` or `--with \"metol 43 g\"`"};
     }
@@ -47,11 +58,11 @@ Outcome scaled_job(const Call& call) {
     const Meant meant = find_solution(loaded, call.name());
 
     const check::Recipe& recipe = loaded.checked.model.recipes[meant.recipe];
-    const plan::CardRequest request{
-        meant.sections.front(), variant(call, recipe), how_much(call, loaded), check::none, {}};
+    plan::CardRequest request{meant.sections.front(), variant(call, recipe), how_much(call, loaded), check::none, {}};
+    add_substitutions(call, loaded, whole(loaded, meant), request);
     const text::FileId file = recipe.place.file;
     const std::string text = emit::scaled_text(loaded.sources[file], loaded.trees[file], recipe.place.statement,
-                                               common_factor(loaded, meant, request));
+                                               common_factor(loaded, meant, request), rewritings(loaded, request));
     return {Exit::fine, presented(as, "scaled", recipe.name, text), {}};
 }
 

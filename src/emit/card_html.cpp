@@ -145,6 +145,15 @@ Markup warnings(const Card& card) {
     return html::section("Warnings", html::list(lines));
 }
 
+Markup substituted(const Card& card) {
+    Markup all;
+    for (const plan::Substitution& it : card.substituted) {
+        all += element("p", words::substitution_head(it));
+        all += html::list(words::substitution(it));
+    }
+    return html::section("What was substituted", all);
+}
+
 Markup one_card(const Card& card) {
     Markup all = head(card);
     all += cautions(card);
@@ -153,6 +162,7 @@ Markup one_card(const Card& card) {
     all += end_checks(card);
     all += life(card);
     all += contents(card);
+    all += substituted(card);
     all += html::section("What was assumed", html::list(card.assumed));
     all += warnings(card);
     all += html::section("Notes", html::list(card.notes));

@@ -98,6 +98,16 @@ Value keeping(const plan::Life& life) {
     return all;
 }
 
+Value substitution(const plan::Substitution& it) {
+    Value all;
+    all["wanted"] = it.wanted;
+    all["taken"] = it.taken;
+    all["kind"] = it.kind;
+    all["why"] = it.why;
+    all["others"] = it.others;
+    return all;
+}
+
 void add_the_rest(Value& all, const Card& card) {
     all["is_a"] = json::text_or_null(card.is_a);
     all["strength"] = json::text_or_null(card.strength);
@@ -108,6 +118,7 @@ void add_the_rest(Value& all, const Card& card) {
     all["use_within"] = json::text_or_null(card.use_within);
     all["capacity"] = card.capacity;
     all["checks"] = card.checks;
+    all["substituted"] = json::each(card.substituted, substitution);
     all["assumed"] = card.assumed;
     all["notes"] = card.notes;
     all["sources"] = card.sources;

@@ -138,6 +138,16 @@ void list(Sheet& sheet, std::string_view heading, const std::vector<std::string>
     for (const std::string& line : lines) sheet.item("- ", line);
 }
 
+void substituted(Sheet& sheet, const Card& card) {
+    if (card.substituted.empty()) return;
+    sheet.heading("What was substituted");
+    for (const plan::Substitution& it : card.substituted) {
+        sheet.item("- ", words::substitution_head(it));
+        for (const std::string& line : words::substitution(it)) sheet.indented(2, line);
+        sheet.blank();
+    }
+}
+
 void warnings(Sheet& sheet, const Card& card) {
     if (card.warnings.empty()) return;
     sheet.heading("Warnings");
@@ -156,6 +166,7 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     end_checks(sheet, card);
     life(sheet, card);
     contents(sheet, card);
+    substituted(sheet, card);
     list(sheet, "What was assumed", card.assumed);
     warnings(sheet, card);
     list(sheet, "Notes", card.notes);

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "blocks.hpp"
+#include "edits.hpp"
+#include "rewritten.hpp"
 #include "scruple/emit/emit.hpp"
 
 namespace scruple::emit {
@@ -10,11 +12,6 @@ namespace {
 
 using syntax::Tree;
 using text::Span;
-
-struct Edit {
-    Span span;
-    std::string text;
-};
 
 /// Whether more of the solution means more of it.
 bool grows_with_batch(quantity::Unit unit) {
@@ -55,14 +52,7 @@ class Scaler {
     template <class Other>
     void operator()(const Other&) {}
 
-    /// In the order of the text, each place once.
-    [[nodiscard]] std::vector<Edit> take() {
-        std::sort(edits_.begin(), edits_.end(),
-                  [](const Edit& a, const Edit& b) { return a.span.begin < b.span.begin; });
-        const auto same = [](const Edit& a, const Edit& b) { return a.span == b.span; };
-        edits_.erase(std::unique(edits_.begin(), edits_.end(), same), edits_.end());
-        return std::move(edits_);
-    }
+    [[nodiscard]] std::vector<Edit> take() { return std::move(edits_); }
 
   private:
     void scale(syntax::Index quantity) {
@@ -98,27 +88,25 @@ Span bytes_of(const text::Source& source, const Tree& tree, std::size_t first, s
     return {begin, line_start(source, begin_of(tree.statements[end]))};
 }
 
-std::string edited(const text::Source& source, Span whole, const std::vector<Edit>& edits) {
-    std::string text;
-    std::uint32_t at = whole.begin;
-    for (const Edit& edit : edits) {
-        text += source.at({at, edit.span.begin});
-        text += edit.text;
-        at = edit.span.end;
-    }
-    text += source.at({at, whole.end});
-    text.erase(text.find_last_not_of(" \t\r\n") + 1);
-    return text + '\n';
-}
-
 }  // namespace
 
 std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
-                        const quantity::Exact& factor) {
+                        const quantity::Exact& factor, std::span<const plan::Rewriting> rewritings) {
     const std::size_t end = end_of_recipe(tree, heading);
     Scaler scaler(tree, factor);
-    for (std::size_t i = heading; i < end; ++i) std::visit(scaler, tree.statements[i].node);
-    return edited(source, bytes_of(source, tree, with_comments_above(tree, heading), end), scaler.take());
+    std::vector<Edit> edits;
+    for (std::size_t i = heading; i < end; ++i) {
+        const auto anew = std::ranges::find(rewritings, i, &plan::Rewriting::statement);
+        // Where both have an edit for a place, the first counts.
+        if (anew != rewritings.end()) add_rewriting(source, tree, *anew, factor, edits);
+        std::visit(scaler, tree.statements[i].node);
+    }
+    const std::vector<Edit> scaled = scaler.take();
+    edits.insert(edits.end(), scaled.begin(), scaled.end());
+    std::string text =
+        edited(source, bytes_of(source, tree, with_comments_above(tree, heading), end), std::move(edits));
+    text.erase(text.find_last_not_of(" \t\r\n") + 1);
+    return text + '\n';
 }
 
 }  // namespace scruple::emit

@@ -95,6 +95,16 @@ std::string with_source(std::string_view text, std::string_view source) {
     return source.empty() ? std::string(text) : fmt::format("{} ({})", text, source);
 }
 
+std::string substitution_head(const plan::Substitution& it) {
+    return fmt::format("for {}: {}", it.wanted, it.taken);
+}
+
+std::vector<std::string> substitution(const plan::Substitution& it) {
+    std::vector<std::string> lines{it.kind, "taken because: " + it.why};
+    for (const std::string& other : it.others) lines.push_back("not taken: " + other);
+    return lines;
+}
+
 std::string hazards(const std::vector<std::string>& codes) {
     return codes.empty() ? std::string(no_caution) : listed(codes);
 }

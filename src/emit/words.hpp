@@ -40,6 +40,11 @@ inline constexpr std::string_view check_the_sheet = "check the safety data sheet
 
 /// `text (source)`
 [[nodiscard]] std::string with_source(std::string_view text, std::string_view source);
+/// What stands under the head of a substitution: what it is, why, and each way that was not taken.
+[[nodiscard]] std::vector<std::string> substitution(const plan::Substitution& it);
+/// `for sodium carbonate (anhydrous) 40 g: sodium carbonate (monohydrate) 46.8 g`
+[[nodiscard]] std::string substitution_head(const plan::Substitution& it);
+
 /// `H302, H317`, or that no caution is recorded.
 [[nodiscard]] std::string hazards(const std::vector<std::string>& codes);
 /// The same for a card, where a caution in words may stand above instead.

@@ -6,6 +6,7 @@
 #include "card_facts.hpp"
 #include "measures.hpp"
 #include "script.hpp"
+#include "settle.hpp"
 #include "words.hpp"
 #include "work.hpp"
 
@@ -93,9 +94,7 @@ void fill_assumed(const check::Section& section, const check::Bench* bench, std:
     card.assumed.insert(card.assumed.end(), from_work.begin(), from_work.end());
 }
 
-}  // namespace
-
-std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
+std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& request) {
     const auto scale = scale_of(model, request);
     if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
     const auto script = script_of(model, request.section, request.variant);
@@ -114,6 +113,19 @@ std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& req
     card.gather = std::move(worked.gather);
     card.work = std::move(worked.work);
     return card;
+}
+
+}  // namespace
+
+std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
+    const auto settled = settle(model, request);
+    if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
+    const auto& [changed, choices] = std::get<Settled>(settled);
+    const Model& as_settled = changed ? *changed : model;
+    auto made = card_of(as_settled, request);
+    if (auto* card = std::get_if<Card>(&made))
+        for (const Choice& choice : choices) card->substituted.push_back(substitution_words(as_settled, choice));
+    return made;
 }
 
 }  // namespace scruple::plan

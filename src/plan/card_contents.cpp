@@ -2,10 +2,10 @@
 #include <algorithm>
 
 #include "card_facts.hpp"
-#include "conversion.hpp"
 #include "ingredients.hpp"
 #include "script.hpp"
 #include "scruple/check/contents.hpp"
+#include "ways.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -36,7 +36,7 @@ class Leftovers {
 
   private:
     void add(const Addition& addition, const Exact& per_ml) {
-        const auto* conversion = conversion_for(model_, addition.chemical, addition.form);
+        const auto* conversion = conversion_for(model_, addition);
         if (conversion == nullptr || conversion->section == check::none) return;
         const Exact grams = check::dose_of(model_, addition, share_for(addition, variant_)).grams;
         for (const Share& share : worked_out(model_, *conversion, {addition.chemical, addition.form, grams}).besides)

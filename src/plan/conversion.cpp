@@ -35,24 +35,12 @@ bool is_water_side(const Model& model, const Side& side) {
     return side.chemical == model.water;
 }
 
-/// How good a match is: 0 not at all, then another form, the form, the user's own.
-int merit(const Conversion& conversion, Id product, Id form) {
-    if (conversion.product != product) return 0;
-    return 1 + (conversion.built_in ? 0 : 1) + (conversion.product_form == form ? 2 : 0);
-}
-
 /// Moles of the reaction as written.
 Exact turns_of(const Model& model, const Conversion& conversion, const Share& product) {
     const auto made = std::ranges::find(conversion.right, product.chemical, &Side::chemical);
     const Exact& molar_mass = form_of(model, product).molar_mass;
     if (made == conversion.right.end() || made->coefficient <= 0 || molar_mass <= 0) return {};
-    return product.grams / molar_mass / made->coefficient;
-}
-
-/// The share of a form as sold that is the substance: 0.995 for a 99.5 % w/w acid.
-Exact purity(const Form& form) {
-    if (!form.sold_as || form.sold_as->unit != quantity::Unit::percent_w_w) return 1;
-    return form.sold_as->value / 100;
+    return product.grams * check::purity(form_of(model, product)) / molar_mass / made->coefficient;
 }
 
 Share share_of(const Model& model, const Side& side, const Exact& turns) {
@@ -63,7 +51,7 @@ void add_reagents(const Model& model, const Exact& turns, Making& making) {
     const Conversion& conversion = *making.conversion;
     for (const Side& side : conversion.left) {
         Share share = share_of(model, side, turns);
-        share.grams /= purity(form_of(model, share));
+        share.grams /= check::purity(form_of(model, share));
         if (side.chemical == conversion.excess_of) {
             const Exact excess = share.grams * conversion.excess_percent / 100;
             share.grams += excess;
@@ -106,15 +94,6 @@ Exact water_of(const Model& model, const Making& making) {
 }
 
 }  // namespace
-
-const Conversion* conversion_for(const Model& model, Id product, Id form) {
-    const Conversion* best = nullptr;
-    for (const Conversion& conversion : model.conversions) {
-        const int its_merit = merit(conversion, product, form);
-        if (its_merit > (best == nullptr ? 0 : merit(*best, product, form))) best = &conversion;
-    }
-    return best;
-}
 
 Making worked_out(const Model& model, const Conversion& conversion, const Share& product) {
     Making making{&conversion, product, {}, {}, {}, {}};

@@ -25,11 +25,8 @@ struct Making {
     check::Exact water_ml;        ///< that its own lines take
 };
 
-/// The conversion that gives a product: one for the very form before one for another, the user's own before one
-/// that is built in; nullptr where there is none.
-[[nodiscard]] const check::Conversion* conversion_for(const check::Model& model, check::Id product, check::Id form);
-
-/// By the reaction; water_ml is the sum of the water lines. Nothing where the product is not on the right.
+/// By the reaction, mole for mole whatever form the product is asked for in; water_ml is the sum of the water lines.
+/// Nothing where the product is not on the right.
 [[nodiscard]] Making worked_out(const check::Model& model, const check::Conversion& conversion, const Share& product);
 
 /// What an addition of the conversion measures (g, ml or mol, as addition.by): a reagent by the reaction, a `per`

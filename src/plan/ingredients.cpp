@@ -6,8 +6,7 @@
 #include <algorithm>
 #include <set>
 
-#include "conversion.hpp"
-#include "scruple/check/contents.hpp"
+#include "room.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -27,24 +26,11 @@ const Exact& share_of(const Addition& addition) {
     return addition.shares.size() > variant ? addition.shares[variant] : addition.shares.front();
 }
 
-/// Volume that the lines other than `make_up` bring.
-Exact room_of_the_rest(const Model& model, const Section& section, const Addition& make_up) {
-    Exact room;
-    for (const auto& line : section.lines) {
-        const auto* addition = std::get_if<Addition>(&line);
-        if (addition == nullptr || addition == &make_up || addition->how == Addition::How::to_make ||
-            addition->how == Addition::How::unknown || addition->shares.empty())
-            continue;
-        room += check::dose(model, *addition, variant).room_ml;
-    }
-    return room;
-}
-
 /// One section's lines, for a share of the batch as written.
 class Lines {
   public:
-    Lines(const Model& model, const Section& section, const Exact& ml)
-        : model_(model), section_(section), scale_(ml / section.makes_ml) {}
+    Lines(const Model& model, const Section& section, const Exact& ml, const Shelf& shelf)
+        : model_(model), section_(section), scale_(ml / section.makes_ml), shelf_(shelf) {}
 
     Ingredients read() {
         for (const auto& line : section_.lines)
@@ -83,7 +69,7 @@ class Lines {
 
     [[nodiscard]] Exact measure_of(const Addition& addition) const {
         if (addition.how != Addition::How::to_make) return share_of(addition) * scale_;
-        const Exact wanting = share_of(addition) - room_of_the_rest(model_, section_, addition);
+        const Exact wanting = share_of(addition) - room_of_lines(model_, section_, variant);
         return std::max(wanting, Exact()) * scale_;
     }
 
@@ -96,25 +82,20 @@ class Lines {
         if (!addition.solvent.empty())
             say(fmt::format("the {} in which {} is dissolved is not counted", addition.solvent, name_of(addition)));
         const Amount amount = counted(model_, addition, measure);
-        if (addition.by_conversion && convert(amount)) return;
+        if (addition.by_conversion && convert(addition, amount)) return;
         result_.list.push_back({check::none, {}, amount, addition.grade, {}});
     }
 
-    bool convert(const Amount& product) {
-        const auto& ware = product.ware;
-        const auto* conversion = conversion_for(model_, ware.chemical, ware.form);
-        const auto held = grams_held(model_, ware);
-        if (conversion == nullptr || !held) {
-            say(fmt::format("no conversion gives {}, and it is counted itself", ware_words(model_, ware)));
-            return false;
+    bool convert(const Addition& addition, const Amount& product) {
+        const std::string name = ware_words(model_, product.ware);
+        for (const Way& way : conversions_to(model_, shelf_, product)) {
+            if (addition.made_by != check::none && addition.made_by != way.conversion) continue;
+            for (const Amount& reagent : way.reagents)
+                result_.list.push_back({check::none, {}, reagent, {}, " for " + name});
+            return true;
         }
-        const auto making = worked_out(model_, *conversion, {ware.chemical, ware.form, product.measure * *held});
-        for (const auto& reagent : making.reagents) {
-            const Ware from{reagent.chemical, reagent.form, std::nullopt, false};
-            result_.list.push_back(
-                {check::none, {}, counted(model_, from, reagent.grams), {}, " for " + ware_words(model_, ware)});
-        }
-        return true;
+        say(fmt::format("no conversion gives {}, and it is counted itself", name));
+        return false;
     }
 
     void say_variant() {
@@ -131,6 +112,7 @@ class Lines {
     const Model& model_;
     const Section& section_;
     Exact scale_;
+    const Shelf& shelf_;
     Ingredients result_;
 };
 
@@ -151,14 +133,14 @@ void say_once(std::vector<std::string>& said, const std::string& sentence) {
     if (std::ranges::find(said, sentence) == said.end()) said.push_back(sentence);
 }
 
-Ingredients ingredients_of(const Model& model, Id section, const Exact& ml) {
+Ingredients ingredients_of(const Model& model, Id section, const Exact& ml, const Shelf& shelf) {
     const Section& batch = model.sections[section];
     if (batch.makes_ml <= 0) {
         return {{},
                 {fmt::format("how much {} its lines make is not known, and they are not counted",
                              check::shown_name(model, section))}};
     }
-    return Lines(model, batch, ml).read();
+    return Lines(model, batch, ml, shelf).read();
 }
 
 std::map<Id, Exact> shares_of(const Model& model, Id section) {

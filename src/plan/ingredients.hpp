@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "ware.hpp"
+#include "ways.hpp"
 
 namespace scruple::plan {
 
@@ -26,8 +27,10 @@ struct Ingredients {
 };
 
 /// Water is in it only where a grade is asked for; optional lines, unknown amounts and solvents are not.
-/// Of a recipe with variants, the first.
-[[nodiscard]] Ingredients ingredients_of(const check::Model& model, check::Id section, const check::Exact& ml);
+/// Of a recipe with variants, the first. What is made by a conversion is counted as the reagents of the way that the
+/// shelf makes the best.
+[[nodiscard]] Ingredients ingredients_of(const check::Model& model, check::Id section, const check::Exact& ml,
+                                         const Shelf& shelf = {});
 
 /// ml of each solution in one ml of a section, all the way down; the section itself is 1.
 [[nodiscard]] std::map<check::Id, check::Exact> shares_of(const check::Model& model, check::Id section);

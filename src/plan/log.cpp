@@ -100,7 +100,7 @@ class Reader {
     }
 
     void mix_at_once(Id solution, const Exact& ml) {
-        for (const auto& ingredient : ingredients_of(model_, solution, ml).list) {
+        for (const auto& ingredient : ingredients_of(model_, solution, ml, {.stock = &stock}).list) {
             if (ingredient.solution != check::none)
                 pour(ingredient.solution, ingredient.ml);
             else if (ingredient.grade.empty())

@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "scruple/check/contents.hpp"
 #include "scruple/plan/figure.hpp"
 #include "words.hpp"
@@ -35,20 +33,6 @@ std::string gas_words(const Model& model, const Share& gas, const Exact& scale) 
                        model.chemicals[gas.chemical].name);
 }
 
-bool other_ways(const Model& model, const Making& making) {
-    return std::ranges::count_if(model.conversions, [&making](const check::Conversion& other) {
-               return other.product == making.conversion->product &&
-                      other.product_form == making.conversion->product_form;
-           }) > 1;
-}
-
-std::string which_way(const Model& model, const Making& making) {
-    std::vector<std::string> from;
-    for (const Share& share : making.reagents) from.emplace_back(model.chemicals[share.chemical].name);
-    return fmt::format("{} is made from {}; it can be made otherwise, and a conversion of your own would come first.",
-                       model.chemicals[making.product.chemical].name, joined(from, " and "));
-}
-
 }  // namespace
 
 std::vector<std::string> making_words(const Model& model, const Making& making, const Exact& scale,
@@ -59,7 +43,6 @@ std::vector<std::string> making_words(const Model& model, const Making& making, 
                                 check::shown_name(product, making.product.form)));
     for (const Share& gas : making.gases) words.push_back(gas_words(model, gas, scale));
     assumptions.add(fmt::format("The conversion to {} is taken to be complete.", product.name));
-    if (other_ways(model, making)) assumptions.add(which_way(model, making));
     if (!making.gases.empty())
         assumptions.add("Gas is counted as an ideal gas at 25\u00A0°C and 1\u00A0atm, 24.47\u00A0l a mole.");
     const auto& stated = making.conversion->vessel_times;

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "conversion.hpp"
+#include "ways.hpp"
 
 namespace scruple::plan {
 
@@ -46,7 +46,7 @@ class Walker {
         chemical(addition.chemical);
         if (!addition.solvent.empty()) solvent(addition.solvent);
         if (!addition.by_conversion) return;
-        const Conversion* made_by = conversion_for(model_, addition.chemical, addition.form);
+        const Conversion* made_by = conversion_for(model_, addition);
         if (made_by == nullptr || !add_once(reach.conversions, made_by)) return;
         for (const auto& side : made_by->left) chemical(side.chemical);
         for (const auto& side : made_by->right) chemical(side.chemical);

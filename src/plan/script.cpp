@@ -5,7 +5,9 @@
 
 #include <algorithm>
 
+#include "room.hpp"
 #include "scruple/check/contents.hpp"
+#include "ways.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -31,8 +33,8 @@ class Writer {
           variant_(variant) {}
 
     std::variant<Script, Refusal> write() {
-        for (const check::Line& line : section_.lines) {
-            std::visit([this](const auto& it) { add(it); }, line);
+        for (line_ = 0; line_ < section_.lines.size(); ++line_) {
+            std::visit([this](const auto& it) { add(it); }, section_.lines[line_]);
             if (refusal_) return *refusal_;
         }
         return std::move(script_);
@@ -102,11 +104,12 @@ class Writer {
 
     /// The conversion's lines in a vessel of their own, which is then poured in where the product's line stands.
     void add_made(const Addition& addition) {
-        const check::Conversion* conversion = conversion_for(model_, addition.chemical, addition.form);
+        const check::Conversion* conversion = conversion_for(model_, addition);
         if (conversion == nullptr || conversion->section == check::none) return refuse_unmade(addition);
         const Exact grams = check::dose_of(model_, addition, amount_of(addition)).grams;
         Making making = worked_out(model_, *conversion, {addition.chemical, addition.form, grams});
-        if (!take_water(making.water_ml)) return refuse_dry(addition, making);
+        if (const Exact wanting = take_water(making.water_ml); wanting > 0)
+            return refuse_dry(addition, making.water_ml, wanting);
         script_.makings.push_back(std::move(making));
         const std::size_t which = script_.makings.size() - 1;
         const std::string vessel = substance_words(model_, addition);
@@ -143,24 +146,45 @@ class Writer {
         step.addition = &addition;
     }
 
-    /// Out of the water that stands before this line in the same vessel, the nearest first.
-    bool take_water(Exact ml) {
-        if (water_before() < ml) return false;
-        for (auto step = script_.steps.rbegin(); step != script_.steps.rend() && ml > 0; ++step) {
+    /// Out of the recipe's own volumes: the water that stands before this line in the same vessel, the nearest first,
+    /// and then the room that is left under the mark. Gives what is wanting.
+    Exact take_water(Exact ml) {
+        Exact spare = std::min(ml, spare_water());
+        ml -= spare;
+        for (auto step = script_.steps.rbegin(); step != script_.steps.rend() && spare > 0; ++step) {
             if (!is_own_water(*step)) continue;
-            const Exact taken = std::min(ml, step->measure);
+            const Exact taken = std::min(spare, step->measure);
             step->measure -= taken;
-            ml -= taken;
+            spare -= taken;
         }
         std::erase_if(script_.steps, [this](const Step& step) { return is_own_water(step) && step.measure.is_zero(); });
-        return true;
+        const Exact from_room = std::min(ml, room_left());
+        taken_from_room_ += from_room;
+        return ml - from_room;
     }
 
-    Exact water_before() const {
-        Exact sum;
-        for (const Step& step : script_.steps)
-            if (is_own_water(step)) sum += step.measure;
-        return sum;
+    /// Half of the water stays where something is to dissolve in it: common practice, no source.
+    Exact spare_water() const {
+        Exact there, written;
+        for (const Step& step : script_.steps) {
+            if (!is_own_water(step)) continue;
+            there += step.measure;
+            written += share_for(*step.addition, variant_);
+        }
+        return solids_before() ? std::max(there - written / 2, Exact()) : there;
+    }
+
+    bool solids_before() const {
+        return std::ranges::any_of(script_.steps, [this](const Step& step) {
+            return step.what == What::put && step.vessel == here_ && !is_own_water(step);
+        });
+    }
+
+    /// What the make-up would fill with water, less what conversions have had of it.
+    Exact room_left() const {
+        const auto mark = here_.empty() ? mark_after(section_, line_, variant_) : std::nullopt;
+        if (!mark) return {};
+        return std::max(*mark - room_of_lines(model_, section_, variant_) - taken_from_room_, Exact());
     }
 
     bool is_own_water(const Step& step) const {
@@ -184,12 +208,19 @@ class Writer {
             substance_words(model_, addition)));
     }
 
-    void refuse_dry(const Addition& addition, const Making& making) {
-        const std::string needed = plain_ml(making.water_ml).with_unit();
-        refuse(fmt::format(
-            "{}: making the {} takes {} of water, and only {} stand before it. Write at least {} of water "
-            "there, or make it in a recipe of its own.",
-            name_, substance_words(model_, addition), needed, plain_ml(water_before()).with_unit(), needed));
+    void refuse_dry(const Addition& addition, const Exact& needed, const Exact& wanting) {
+        const std::string making = fmt::format("{}: making the {} takes {} of water, ", name_,
+                                               substance_words(model_, addition), plain_ml(needed).with_unit());
+        const auto mark = here_.empty() ? mark_after(section_, line_, variant_) : std::nullopt;
+        if (mark)
+            return refuse(making + fmt::format("{} more than the {} of the recipe have room for. So much of it needs a "
+                                               "recipe that makes at least {}; or make it in a recipe of its own.",
+                                               plain_ml(wanting).with_unit(), plain_ml(*mark).with_unit(),
+                                               plain_ml((*mark + wanting).ceil()).with_unit()));
+        refuse(making + fmt::format("and the water before it can give only {}. Write at least {} more there, or make "
+                                    "it in a recipe of its own.",
+                                    plain_ml(needed - wanting).with_unit(),
+                                    plain_ml((wanting * (solids_before() ? 2 : 1)).ceil()).with_unit()));
     }
 
     void refuse(std::string message) { refusal_ = Refusal{std::move(message)}; }
@@ -198,7 +229,9 @@ class Writer {
     const Section& section_;
     std::string name_;
     std::size_t variant_;
+    std::size_t line_ = 0;  ///< of the section, the one that is written out now
     std::string here_, home_;
+    Exact taken_from_room_;
     Script script_;
     std::optional<Refusal> refusal_;
 };

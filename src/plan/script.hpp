@@ -33,8 +33,8 @@ struct Script {
     std::vector<Making> makings;
 };
 
-/// A Refusal where an amount is still `?`, where no conversion gives what is to be made by one, or where the
-/// recipe's own water is less than its conversion takes.
+/// A Refusal where an amount is still `?`, where no conversion gives what is to be made by one, or where neither the
+/// recipe's own water nor the room under its mark is enough for its conversion.
 [[nodiscard]] std::variant<Script, Refusal> script_of(const check::Model& model, check::Id section,
                                                       std::size_t variant);
 

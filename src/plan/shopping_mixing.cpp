@@ -48,7 +48,7 @@ class Mixer {
         list_.solutions.push_back({solution, check::shown_name(model_, solution), rounded_up(need.ml, true),
                                    rounded_down(on_hand, true), rounded_up(to_mix, true), need.because});
         if (to_mix.is_zero()) return;
-        const auto made_of = ingredients_of(model_, solution, to_mix);
+        const auto made_of = ingredients_of(model_, solution, to_mix, {&stock_, &offers_});
         for (const auto& warning : made_of.warnings) say_once(list_.warnings, warning);
         const std::string whose = check::shown_name(model_, solution) + " " + volume_words(to_mix);
         for (const auto& ingredient : made_of.list) hand_down(ingredient, whose);

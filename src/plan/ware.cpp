@@ -94,14 +94,25 @@ Amount as_pure(const Model& model, const Amount& amount) {
     return counted(model, Ware{amount.ware.chemical, amount.ware.form, std::nullopt, false}, amount.measure * *held);
 }
 
-std::optional<Exact> in_place_of(const Model& model, const Ware& asked, const Ware& from) {
+std::optional<Exact> moles_held(const Model& model, const Ware& ware) {
+    const auto grams = grams_held(model, ware);
+    const auto& form = model.chemicals[ware.chemical].forms[ware.form];
+    if (!grams || form.molar_mass <= 0) return std::nullopt;
+    return *grams * (ware.strength ? Exact(1) : check::purity(form)) / form.molar_mass;
+}
+
+std::optional<Exact> moles_for_moles(const Model& model, const Ware& asked, const Ware& from) {
     if (asked == from) return Exact(1);
+    if (asked.chemical != from.chemical) return std::nullopt;
+    const auto wanted = moles_held(model, asked);
+    const auto held = moles_held(model, from);
+    if (!wanted || !held || held->is_zero()) return std::nullopt;
+    return *wanted / *held;
+}
+
+std::optional<Exact> in_place_of(const Model& model, const Ware& asked, const Ware& from) {
     if (asked.chemical != from.chemical || !strong_enough(asked, from)) return std::nullopt;
-    const auto wanted = grams_held(model, asked);
-    const auto held = grams_held(model, from);
-    if (!wanted || !held) return std::nullopt;
-    const auto& forms = model.chemicals[asked.chemical].forms;
-    return check::as_form(forms[asked.form], forms[from.form], *wanted) / *held;
+    return moles_for_moles(model, asked, from);
 }
 
 std::string form_words(const Model& model, const Ware& ware) {

@@ -42,11 +42,19 @@ struct Amount {
 /// Grams of the stated form in one g or ml of a ware; nullopt where a density is wanting.
 [[nodiscard]] std::optional<check::Exact> grams_held(const check::Model& model, const Ware& ware);
 
+/// Moles in one g or ml of a ware, what is sold less than pure counted with what it holds; nullopt where a density is
+/// wanting.
+[[nodiscard]] std::optional<check::Exact> moles_held(const check::Model& model, const Ware& ware);
+
 /// A percent solution as the grams of the chemical in it; where that is not known, as it is.
 [[nodiscard]] Amount as_pure(const check::Model& model, const Amount& amount);
 
-/// How much of `from` does the work of one g or ml of `asked`, mole for mole. Nullopt where it cannot:
-/// another chemical, a weaker solution, a density that is not known.
+/// How much of `from` holds as many moles as one g or ml of `asked`, whatever its strength. Nullopt for another
+/// chemical, or where a density is not known.
+[[nodiscard]] std::optional<check::Exact> moles_for_moles(const check::Model& model, const Ware& asked,
+                                                          const Ware& from);
+
+/// The same where it is not known whether there is room for more water: not for a weaker solution.
 [[nodiscard]] std::optional<check::Exact> in_place_of(const check::Model& model, const Ware& asked, const Ware& from);
 
 /// `anhydrous`, `28 % v/v`, `anhydrous, 20 % w/v`; empty for the only form of a chemical.

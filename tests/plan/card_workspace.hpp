@@ -57,7 +57,8 @@ bench Coarse
 
 class CardDesk {
   public:
-    explicit CardDesk(const std::string& recipes) : workspace_(card_shelf + recipes) {}
+    explicit CardDesk(const std::string& recipes, const std::string& library = "")
+        : workspace_(card_shelf + recipes, library) {}
 
     [[nodiscard]] const check::Model& model() const { return workspace_.model(); }
 

@@ -75,8 +75,9 @@ inline std::string plain_blanks(std::string text) {
 
 class Workspace {
   public:
-    explicit Workspace(const std::string& recipes)
-        : sources_{text::Source{"shelf.scruple", shelf}, text::Source{"test.scruple", recipes}} {
+    /// `library`: more of what is built in.
+    explicit Workspace(const std::string& recipes, const std::string& library = "")
+        : sources_{text::Source{"shelf.scruple", shelf + library}, text::Source{"test.scruple", recipes}} {
         for (const auto& source : sources_) trees_.push_back(syntax::parse(source));
         checked_ = check::check({sources_, trees_, 1}, 1);
         for (const auto& diagnostic : checked_.diagnostics)

@@ -59,6 +59,9 @@ struct Content {
 /// contains itself gives what is not recursive.
 [[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant);
 
+/// The share of a form, as sold, that is the substance: 0.995 for a 99.5 % w/w acid.
+[[nodiscard]] Exact purity(const Form& form);
+
 /// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
 [[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);
 

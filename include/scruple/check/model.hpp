@@ -133,6 +133,7 @@ struct Addition {
     std::optional<Exact> now{};    ///< part_now: the piece weighed out for now (nullopt: a pinch)
     std::optional<Interval> at{};  ///< °C
     bool by_conversion = false;
+    Id made_by = none;  ///< which conversion, once that is settled; none: the first of those that make it
     bool optional = false;
     std::string_view optional_reason{};
     std::vector<Detail> details{};
@@ -377,6 +378,10 @@ struct Model {
     std::unordered_map<std::string, Id> recipe_names{}, section_names{}, process_names{}, plan_names{},
         supplier_names{}, format_names{}, bench_names{};
 };
+
+/// Whether a conversion is work for the bench. One without a line that puts something in is advice: it is told, and
+/// nothing is made by it.
+[[nodiscard]] bool is_worked(const Model& model, const Conversion& conversion);
 
 /// The capacity of a solution: its own rules, else those of its recipe for the one that is used
 /// (a working solution, a bath, or the recipe's only solution).

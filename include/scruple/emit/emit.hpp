@@ -9,6 +9,7 @@
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/shopping.hpp"
+#include "scruple/plan/swap.hpp"
 #include "scruple/plan/weigh.hpp"
 #include "scruple/syntax/tree.hpp"
 
@@ -41,8 +42,10 @@ struct TextStyle {
 
 /// The statements of one recipe (from its heading to the next one) as recipe text with every extensive
 /// amount multiplied by `factor`, exactly and in the author's units, the author's comments in place. Numbers that
-/// are multiplied come in one spelling (`1.5` for `1 1/2` and `1.50`); their values are exact.
+/// are multiplied come in one spelling (`1.5` for `1 1/2` and `1.50`); their values are exact. Lines that are written
+/// anew come with their amounts multiplied too, and say in a comment what they replace.
 [[nodiscard]] std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
-                                      const quantity::Exact& factor);
+                                      const quantity::Exact& factor,
+                                      std::span<const plan::Rewriting> rewritings = {});
 
 }  // namespace scruple::emit

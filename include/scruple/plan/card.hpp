@@ -25,12 +25,19 @@ struct MakeWith {  ///< as much as this much of that allows
 };
 using HowMuch = std::variant<std::monostate, MakeVolume, MakeForUses, MakeWith>;  ///< monostate: as written
 
+/// A chemical that is not there, in the form that a recipe asks for where none is said.
+struct Missing {
+    check::Id chemical = check::none, form = check::none;
+};
+
 struct CardRequest {
     check::Id section = check::none;
     std::size_t variant = 0;
     HowMuch how_much;
     check::Id bench = check::none;       ///< none: nothing is rounded to an instrument
     std::optional<check::Day> mixed_on;  ///< fills the mixed-on and use-by lines
+    std::vector<Missing> instead{};      ///< to be met in other ways
+    bool from_shelf = false;             ///< and so all that the log does not have enough of
 };
 
 /// One line of the gather list.
@@ -87,6 +94,15 @@ struct ContentRow {
     double g_per_l = 0, mol_per_l = 0;
 };
 
+/// A line that is met in another way than by a jar of what it names.
+struct Substitution {
+    std::string wanted;               ///< `sodium ascorbate 9.43 g`
+    std::string taken;                ///< `made from 8.384 g ascorbic acid and 4.159 g sodium bicarbonate`
+    std::string kind;                 ///< `same species, exact`, and what else it brings
+    std::string why;                  ///< why this way and no other
+    std::vector<std::string> others;  ///< `sodium bromide: like function, test it first`
+};
+
 struct Caution {
     std::string text;
     std::string source;  ///< `the recipe`, or where the library has it from
@@ -123,6 +139,7 @@ struct Card {
     std::vector<std::string> capacity;
     std::vector<Caution> cautions;
     std::vector<HazardRow> hazards;
+    std::vector<Substitution> substituted;
     std::vector<std::string> assumed;  ///< whose bench, water as 1 g/ml, how room of solids was estimated …
     std::vector<std::string> sources, notes;
     std::vector<Warning> warnings;

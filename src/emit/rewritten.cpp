@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include "rewritten.hpp"
+
+#include "scruple/text/source.hpp"
+
+namespace scruple::emit {
+
+namespace {
+
+using plan::Rewriting;
+using quantity::Exact;
+using syntax::Tree;
+using text::Span;
+
+class Rewriter {
+  public:
+    Rewriter(const text::Source& source, const Tree& tree, const Rewriting& anew, const Exact& factor,
+             std::vector<Edit>& edits)
+        : source_(source), tree_(tree), anew_(anew), factor_(factor), edits_(edits) {}
+
+    void write(const syntax::Ingredient& line, const syntax::Statement& statement) {
+        const auto ranges = Tree::run(tree_.ranges, line.quantities);
+        if (ranges.empty()) return;
+        for (std::size_t i = 0; i < anew_.amounts.size() && i < ranges.size(); ++i)
+            quantity(ranges[i].low, anew_.amounts[i]);
+        for (const syntax::Detail& detail : Tree::run(tree_.details, line.details))
+            if (detail.what == syntax::Detail::What::quantity_now && anew_.now)
+                quantity(tree_.quantities[detail.quantity], *anew_.now);
+        const std::uint32_t end = ranges.back().high.span().end;
+        if (anew_.by_conversion) edits_.push_back({{end, end}, ", by conversion"});
+        if (!anew_.substance.empty()) substance(line, ranges.front().low.number.span.begin);
+        if (!anew_.remark.empty()) remark(statement);
+    }
+
+  private:
+    void quantity(const syntax::Quantity& quantity, const Exact& value) {
+        edits_.push_back({quantity.span(), quantity::exact_text(value * factor_) + " " + anew_.unit});
+    }
+
+    /// The amount stays in its column, as far as the name leaves room.
+    void substance(const syntax::Ingredient& line, std::uint32_t amount) {
+        Span name = line.what.name.span;
+        if (line.what.name.quoted) name = {name.begin - 1, name.end + 1};
+        if (line.what.form != syntax::nowhere) name.end = tree_.forms[line.what.form].span.end;
+        const std::string_view gap = source_.at({name.end, amount});
+        std::string text = anew_.substance;
+        const bool all_blank = gap.find_first_not_of(' ') == std::string_view::npos;
+        if (all_blank) {
+            const std::size_t column = text::display_width(source_.at(name)) + gap.size();
+            const std::size_t width = text::display_width(text);
+            text.append(width + 1 < column ? column - width : 1, ' ');
+            name.end = amount;
+        }
+        edits_.push_back({name, text});
+    }
+
+    void remark(const syntax::Statement& statement) {
+        const bool has_comment = !statement.comment.empty();
+        const std::uint32_t end = has_comment ? statement.comment.end : statement.span.end;
+        edits_.push_back({{end, end}, (has_comment ? "; " : "  # ") + anew_.remark});
+    }
+
+    const text::Source& source_;
+    const Tree& tree_;
+    const Rewriting& anew_;
+    const Exact& factor_;
+    std::vector<Edit>& edits_;
+};
+
+}  // namespace
+
+void add_rewriting(const text::Source& source, const Tree& tree, const Rewriting& rewriting, const Exact& factor,
+                   std::vector<Edit>& edits) {
+    const syntax::Statement& statement = tree.statements[rewriting.statement];
+    if (const auto* line = std::get_if<syntax::Ingredient>(&statement.node))
+        Rewriter(source, tree, rewriting, factor, edits).write(*line, statement);
+}
+
+}  // namespace scruple::emit
