@@ -45,6 +45,7 @@ card medlar-part-b.html Medlar part B --make 500ml
 card medlar-working.html Medlar working --films 6 135
 card damson.html Damson --make 500ml
 card sloe.html Sloe --make 1l
+card sloe-without-citrate.html Sloe --make 1l --instead "sodium citrate"
 card bullace.html Bullace --make 2l
 card mulberry-tone.html Mulberry bath tone --make 500ml
 scruple card Medlar part B --make 500ml --as json --out $out/medlar-part-b.json

@@ -4,8 +4,8 @@
 
 _scruple_options() {
     case $1 in
-    card) echo --make --films --sheets --area --with --variant --bench --mixed --in --as --out --help ;;
-    scaled) echo --make --films --sheets --area --with --variant --in --as --out --help ;;
+    card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --in --as --out --help ;;
+    scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
     check | shopping | chemical | help) echo --in --as --out --help ;;
@@ -47,6 +47,9 @@ _scruple() {
     --in) COMPREPLY=($(compgen -d -- "$current")) ;;
     --out) COMPREPLY=($(compgen -f -- "$current")) ;;
     --as) COMPREPLY=($(compgen -W "text html json" -- "$current")) ;;
+    --instead) local IFS=$'\n'
+        COMPREPLY=($(compgen -W "$(_scruple_names chemicals)" -- "$current"))
+        COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
     --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
     --make | --films | --sheets | --area | --with | --variant | --mixed | --as-form) ;;
     *)

@@ -36,6 +36,8 @@ complete -c scruple -n '__scruple_command card scaled' -l films -x -d 'number an
 complete -c scruple -n '__scruple_command card scaled' -l sheets -x -d 'number and format of sheets'
 complete -c scruple -n '__scruple_command card scaled' -l area -x -d 'area of film or paper'
 complete -c scruple -n '__scruple_command card scaled' -l with -x -d 'as much as this much of a chemical allows'
+complete -c scruple -n '__scruple_command card scaled' -l instead -x -a '(__scruple_names chemicals)' -d 'chemical that is not there'
+complete -c scruple -n '__scruple_command card scaled' -l from-shelf -d 'meet otherwise what the log lacks'
 complete -c scruple -n '__scruple_command card scaled' -l variant -x -d 'variant of the recipe'
 complete -c scruple -n '__scruple_command card' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
 complete -c scruple -n '__scruple_command card' -l mixed -x -d 'day of mixing'

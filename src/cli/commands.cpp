@@ -47,9 +47,8 @@ constexpr CommandInfo check_command{
     usual_options,
     check_examples};
 
-constexpr Options card_options = {"--make",       "--films",   "--sheets", "--area",  "--with", "--instead",
-                                  "--from-shelf", "--variant", "--bench",  "--mixed", "--in",   "--as",
-                                  "--out"};
+constexpr Options card_options = {"--make",    "--films", "--sheets", "--area", "--with", "--instead", "--from-shelf",
+                                  "--variant", "--bench", "--mixed",  "--in",   "--as",   "--out"};
 constexpr Examples card_examples = {
     {"scruple card Heron part A --make 500ml", "half a litre of part A"},
     {"scruple card Heron working --films 6 135", "as much as six films take"},

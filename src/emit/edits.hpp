@@ -14,8 +14,8 @@ struct Edit {
     std::string text;
 };
 
-/// A stretch of the source with its edits, in any order. Of two that begin at one place the first counts, unless what it
-/// replaces is empty.
+/// A stretch of the source with its edits, in any order. Of two that begin at one place the first counts, unless what
+/// it replaces is empty.
 [[nodiscard]] std::string edited(const text::Source& source, text::Span whole, std::vector<Edit> edits);
 
 }  // namespace scruple::emit

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "rewritten.hpp"
 
+#include <algorithm>
+
 #include "scruple/text/source.hpp"
 
 namespace scruple::emit {
@@ -26,13 +28,20 @@ class Rewriter {
         for (const syntax::Detail& detail : Tree::run(tree_.details, line.details))
             if (detail.what == syntax::Detail::What::quantity_now && anew_.now)
                 quantity(tree_.quantities[detail.quantity], *anew_.now);
-        const std::uint32_t end = ranges.back().high.span().end;
-        if (anew_.by_conversion) edits_.push_back({{end, end}, ", by conversion"});
+        if (anew_.by_conversion) edits_.push_back({end_of_amount(line), ", by conversion"});
         if (!anew_.substance.empty()) substance(line, ranges.front().low.number.span.begin);
         if (!anew_.remark.empty()) remark(statement);
     }
 
   private:
+    /// Behind the last amount and the name of its variant.
+    [[nodiscard]] Span end_of_amount(const syntax::Ingredient& line) const {
+        std::uint32_t end = Tree::run(tree_.ranges, line.quantities).back().high.span().end;
+        for (const syntax::Name& share : Tree::run(tree_.names, line.share_names))
+            end = std::max(end, share.span.end + (share.quoted ? 1 : 0));
+        return {end, end};
+    }
+
     void quantity(const syntax::Quantity& quantity, const Exact& value) {
         edits_.push_back({quantity.span(), quantity::exact_text(value * factor_) + " " + anew_.unit});
     }

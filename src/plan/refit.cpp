@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "room.hpp"
-#include "scruple/plan/figure.hpp"
 #include "script.hpp"
+#include "scruple/plan/figure.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {

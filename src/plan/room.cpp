@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "room.hpp"
 
-#include "scruple/check/contents.hpp"
 #include "script.hpp"
+#include "scruple/check/contents.hpp"
 
 namespace scruple::plan {
 
@@ -29,7 +29,8 @@ std::optional<Exact> mark_after(const Section& section, std::size_t line, std::s
     std::optional<Exact> mark;
     bool apart = false;
     for (std::size_t i = 0; i < section.lines.size(); ++i) {
-        if (const auto* move = std::get_if<VesselMove>(&section.lines[i])) apart = move->what == VesselMove::What::apart;
+        if (const auto* move = std::get_if<VesselMove>(&section.lines[i]))
+            apart = move->what == VesselMove::What::apart;
         const auto* addition = std::get_if<Addition>(&section.lines[i]);
         if (addition != nullptr && addition->how == Addition::How::to_make && !apart && i > line)
             mark = share_for(*addition, variant);

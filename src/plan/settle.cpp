@@ -72,7 +72,8 @@ class Settler {
 
     std::variant<Settled, Refusal> run(const std::vector<Id>& sections) {
         if (request_.from_shelf && !log_known_)
-            return Refusal{"The log does not say what is on the shelf. Write a `log` with what was received or counted."};
+            return Refusal{
+                "The log does not say what is on the shelf. Write a `log` with what was received or counted."};
         for (const std::size_t line : lines_short(request_.section)) settle_line(request_.section, line);
         if (!lacking_.empty()) return Refusal{lacking_};
         for (const Id id : sections) {
@@ -128,8 +129,8 @@ class Settler {
         std::vector<Way> ways = line.by_conversion ? conversions_to(model_, shelf, choice.asked.wanted)
                                                    : ways_to(model_, shelf, choice.asked.wanted);
         keep_fitting(line, ways);
-        choice.stand_ins = line.by_conversion ? std::vector<std::string>()
-                                              : stand_ins(model_, shelf, choice.asked.wanted);
+        choice.stand_ins =
+            line.by_conversion ? std::vector<std::string>() : stand_ins(model_, shelf, choice.asked.wanted);
         take_the_first_that_fits(std::move(ways), std::move(choice));
     }
 

@@ -25,8 +25,7 @@ std::string beside_words(const Model& model, const Choice& choice) {
     for (const Share& share : worked_out(model, model.conversions[choice.taken.conversion], product).besides)
         beside.push_back(plain_grams(share.grams).with_unit() + " " +
                          check::shown_name(model.chemicals[share.chemical], share.form));
-    if (beside.empty()) return "; nothing but water is left beside it";
-    return fmt::format("; beside it stay {}, which are in the contents", joined(beside, " and "));
+    return beside.empty() ? "" : fmt::format("; it leaves {}, counted in the contents", joined(beside, " and "));
 }
 
 /// What a ready solution brings along beside the chemical: its solvents.
@@ -60,19 +59,29 @@ std::string kind_words(const Model& model, const Choice& choice) {
     return words;
 }
 
+bool is_open(const Way& way) {
+    return way.supply <= Way::Supply::unknown && way.lacking.empty() && way.kind != Kind::advice;
+}
+
 std::string supply_words(const Choice& choice) {
     if (!choice.log_known) return "the log does not say what is on hand: see that it is there";
-    if (!choice.taken.lacking.empty()) return choice.taken.lacking;
-    return choice.taken.kind == Kind::conversion ? "all that it takes is on hand" : "it is on hand, and enough";
+    if (!choice.taken.lacking.empty()) return choice.taken.lacking + ", and there is no way for which there is enough";
+    if (choice.taken.kind == Kind::conversion) return "all that it takes is on hand";
+    return "there is enough of it on hand";
+}
+
+/// Why it comes before the others of which as much can be said.
+std::string rank_words(const Model& model, const Choice& choice) {
+    if (!std::ranges::any_of(choice.others, is_open))
+        return choice.others.empty() ? "" : "; that holds for no other way";
+    if (choice.taken.kind != Kind::conversion) return "; it is the way with the least to do";
+    const bool own = !model.conversions[choice.taken.conversion].built_in;
+    return own ? "; the conversion is your own, and comes first" : "; it is the first of the library";
 }
 
 std::string why_words(const Model& model, const Choice& choice) {
-    std::string words = supply_words(choice);
-    if (choice.taken.kind == Kind::conversion && !model.conversions[choice.taken.conversion].built_in)
-        words += "; the conversion is your own, which comes first";
-    else if (!choice.others.empty())
-        words += "; of the ways for which that holds it is the one with the least to do";
-    return words;
+    const bool short_of_something = choice.log_known && !choice.taken.lacking.empty();
+    return supply_words(choice) + (short_of_something ? "" : rank_words(model, choice));
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 
 #include "ingredients.hpp"
 #include "shopping_steps.hpp"
+#include "ways.hpp"
 
 namespace scruple::plan {
 
@@ -153,8 +154,16 @@ class Buyer {
     }
 
     void say_unsold(const Row& row) {
-        list_.warnings.push_back(fmt::format("no supplier in the workspace sells {}; to buy: {}", title_of(row),
-                                             row.need.to_buy.with_unit()));
+        list_.warnings.push_back(fmt::format("no supplier in the workspace sells {}; to buy: {}{}", title_of(row),
+                                             row.need.to_buy.with_unit(), made_words(row)));
+    }
+
+    /// A conversion whose reagents are all on hand or sold.
+    [[nodiscard]] std::string made_words(const Row& row) const {
+        for (const Way& way : conversions_to(model_, {&stock_, &offers_}, row.to_buy))
+            if (way.supply <= Way::Supply::to_buy)
+                return fmt::format("; it can be {}, with `by conversion` behind its line", way_words(model_, way));
+        return {};
     }
 
     // ---- what it costs ----

@@ -42,18 +42,19 @@ bool holds(const Chemical& chemical, std::string_view ion) {
     return std::ranges::any_of(chemical.ions, [ion](const Ion& one) { return one.text == ion; });
 }
 
-enum class Family : std::uint8_t { none, mild, carbonate, caustic };
+/// Alkalis stand in for one another inside a family only, and after a test: common practice, no source. Phosphates,
+/// bicarbonates and amines are in none of them.
+struct Family {
+    std::string_view anion, name;
+};
+constexpr std::array families{Family{"BO2-", "mild"}, Family{"B4O7-2", "mild"}, Family{"CO3-2", "carbonate"},
+                              Family{"OH-", "caustic"}};
 
-/// Alkalis stand in for one another inside a family only, and after a test: common practice, no source.
-Family family_of(const Chemical& chemical) {
-    if (std::ranges::find(chemical.acts_as, "alkali") == chemical.acts_as.end()) return Family::none;
-    if (holds(chemical, "OH-")) return Family::caustic;
-    return holds(chemical, "CO3-2") ? Family::carbonate : Family::mild;
-}
-
-std::string_view family_name(Family family) {
-    static constexpr std::array<std::string_view, 4> names{"", "mild", "carbonate", "caustic"};
-    return names[static_cast<std::size_t>(family)];
+/// Empty where it is in none.
+std::string_view family_of(const Chemical& chemical) {
+    for (const Family& family : families)
+        if (holds(chemical, family.anion)) return family.name;
+    return {};
 }
 
 class Namer {
@@ -74,13 +75,13 @@ class Namer {
         if (!form) return;
         const Ware ware{id, *form, std::nullopt, false};
         const auto mine = salt_of(asked_), its = salt_of(other);
-        const Family family = family_of(asked_);
+        const std::string_view family = family_of(asked_);
         if (mine && its && mine->anion == its->anion)
             names_.push_back(fmt::format("{} {}, as many moles of {}: like function, test it first",
                                          ware_words(model_, ware), amount_words(ware, *mine, *its), mine->anion));
-        else if (family != Family::none && family == family_of(other))
+        else if (!family.empty() && family == family_of(other))
             names_.push_back(fmt::format("{}, {} alkali as well: like function, test it first; no figure follows",
-                                         ware_words(model_, ware), family_name(family)));
+                                         ware_words(model_, ware), family));
     }
 
     /// The first form on hand, or the first of all where nothing is known of the shelf.

@@ -87,6 +87,7 @@ class Finder {
         if (!rate) return;
         Way way{.kind = kind_of(ware), .from = {ware, wanted_.measure * *rate}};
         way.supply = supply_of(way.from, way.lacking);
+        if (!way.lacking.empty() && held(*shelf_.stock, ware).is_zero()) way.lacking = "none on hand";
         ways_.push_back(std::move(way));
     }
 
@@ -124,9 +125,8 @@ class Finder {
             Way way{.kind = Kind::solution, .solution = solution, .ml = wanted_.measure * *moles / per_ml};
             way.supply = way.ml <= ml ? Supply::enough : Supply::wanting;
             if (way.supply == Supply::wanting)
-                way.lacking =
-                    fmt::format("{} {} on hand, {} needed", plain_ml(ml).with_unit(),
-                                check::shown_name(model_, solution), plain_ml(way.ml).with_unit());
+                way.lacking = fmt::format("{} {} on hand, {} needed", plain_ml(ml).with_unit(),
+                                          check::shown_name(model_, solution), plain_ml(way.ml).with_unit());
             ways_.push_back(std::move(way));
         }
     }
@@ -158,7 +158,7 @@ class Finder {
             amount = {other, amount.measure * *rate};
             supply = Supply::enough;
         }
-        if (supply > Supply::unknown) way.lacking += (way.lacking.empty() ? "" : "; ") + lacking;
+        if (supply > Supply::unknown) way.lacking += (way.lacking.empty() ? "" : ", ") + lacking;
         way.supply = std::max(way.supply, supply);
         way.reagents.push_back(std::move(amount));
     }

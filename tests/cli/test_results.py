@@ -96,6 +96,105 @@ class Scaled(Workspace):
         self.assertRegex(text, r"sodium carbonate \(anhydrous\) +12.5 g")
 
 
+ROOK = """\
+recipe Rook
+    variants   soft, normal
+    water                          820 ml at 40 C
+    sodium sulfite (anhydrous)     30 g, 3 g now
+    sodium ascorbate               6 g soft, 9 g normal
+    sodium sulfite                 the rest
+    sodium carbonate (anhydrous)   20 g   # the good jar
+    potassium bromide              2 g, slowly
+    water to make                  1 l
+"""
+SHELF = """\
+log
+    2026-11-20 on shelf   sodium sulfite (heptahydrate) 500 g
+    2026-11-20 on shelf   ascorbic acid 100 g
+    2026-11-20 on shelf   sodium bicarbonate 100 g
+    2026-11-20 on shelf   sodium carbonate (anhydrous, 20 % w/v) 500 ml
+    2026-11-20 on shelf   bromide stock 100 ml
+
+recipe bromide stock
+    water                          80 ml
+    potassium bromide              10 g
+    water to make                  100 ml
+"""
+
+
+class Substitution(Workspace):
+    def setUp(self):
+        super().setUp()
+        self.put("in/rook.scruple", ROOK)
+        self.put("in/shelf.scruple", SHELF)
+
+    def card(self, *words, folder="in"):
+        return self.json("card", "Rook", *words, "--in", folder)
+
+    def test_each_missing_chemical_is_come_by_in_the_best_way(self):
+        card = self.card("--from-shelf", "--variant", "normal")
+        grams = {row["chemical"]: row["amount"]["value"] for row in card["gather"]}
+        # 9 g sodium ascorbate, 198.106 g/mol, from ascorbic acid, 176.124 g/mol; 4 % more bicarbonate, 84.006 g/mol
+        self.assertAlmostEqual(grams["ascorbic acid"], 9 / 198.106 * 176.124, delta=0.005)
+        self.assertAlmostEqual(grams["sodium bicarbonate"], 9 / 198.106 * 84.006 * 1.04, delta=0.005)
+        # Heptahydrate for anhydrous sulfite: 2.0005 (The Darkroom Cookbook, 3rd ed., p. 330, has 2.0)
+        self.assertAlmostEqual(grams["sodium sulfite"], 30 * 2.0005, delta=0.01)
+        self.assertEqual(grams["bromide stock"], 20)
+        self.assertEqual(grams["sodium carbonate"], 100)
+        kinds = {row["wanted"].split(" (")[0]: row["kind"] for row in card["substituted"]}
+        self.assertEqual(len(kinds), 4)
+        self.assertTrue(all(kind.startswith("same species, exact") for kind in kinds.values()))
+        in_it = {row["chemical"]: row["g_per_l"] for row in card["contents"]}
+        self.assertAlmostEqual(in_it["potassium bromide"], 2, delta=0.001)
+        # What the reaction leaves over: 4 % of 3.816 g.
+        self.assertAlmostEqual(in_it["sodium bicarbonate"], 9 / 198.106 * 84.006 * 0.04, delta=0.001)
+        # 9 g give 45.43 mmol of gas, at 24.465 l a mole (ideal gas, 25 °C, 1 atm).
+        vessel = next(line for line in card["work"] if line["do"] == "open vessel")["details"]
+        self.assertIn("gives off about 1.11\u00a0l of carbon dioxide", vessel)
+        # 5 ml a gram of acid, and 0.30 ml or 0.75 ml a gram for what dissolves in it, three times over.
+        self.assertIn("an open vessel that holds at least 142\u00a0ml", vessel)
+
+    def test_the_text_with_what_there_is_gives_the_same_card(self):
+        for batch in ([], ["--make", "2l"], ["--make", "300ml"]):
+            text = self.scruple("scaled", "Rook", "--from-shelf", "--variant", "normal", *batch, "--in", "in")
+            self.assertIn("# the good jar; in place of 20 g sodium carbonate (anhydrous)", text)
+            self.put("out/rook.scruple", text)
+            self.put("out/shelf.scruple", SHELF)
+            self.scruple("check", "--in", "out")
+            for variant in ("soft", "normal"):
+                wanted = self.card("--from-shelf", "--variant", variant, *batch)
+                got = self.card("--variant", variant, folder="out")
+                for key in ("makes", "gather", "contents"):
+                    self.assertEqual(got[key], wanted[key], f"{key} of {text}")
+                without_origin = [{k: v for k, v in line.items() if k != "details"} for line in got["work"]]
+                self.assertEqual(without_origin, [{k: v for k, v in line.items() if k != "details"}
+                                                  for line in wanted["work"]], text)
+
+    def test_one_that_is_named_is_come_by_in_another_way(self):
+        card = self.card("--instead", "sodium ascorbate", "--variant", "soft")
+        self.assertEqual(len(card["substituted"]), 1)
+        self.assertIn("made from", card["substituted"][0]["taken"])
+        text = self.scruple("scaled", "Rook", "--instead", "Sodium Ascorbate", "--in", "in")
+        self.assertIn("6 g soft, 9 g normal, by conversion", text)
+
+    def test_what_cannot_be_come_by_is_refused_with_the_ways_there_are(self):
+        message = self.refused("card", "Rook", "--variant", "soft", "--instead", "sodium carbonate (anhydrous)",
+                               "--instead", "sodium sulfite (anhydrous)", "--in", "in",
+                               "--make", "30l")
+        self.assertIn("There is no way to 600", message)
+        self.assertIn("500\u00a0ml sodium carbonate (anhydrous, 20\u00a0% w/v) on hand, 3000\u00a0ml needed", message)
+        self.assertIn("advice only, by heat", message)
+
+    def test_names_that_do_not_fit(self):
+        self.assertIn("no line asks for an amount of `metol`",
+                      self.refused("card", "Rook", "--variant", "soft", "--instead", "metol", "--in", "in"))
+        self.assertIn("`sodium ascorbate`",
+                      self.refused("card", "Rook", "--variant", "soft", "--instead", "sodium askorbate", "--in", "in"))
+        self.assertIn("form of sodium carbonate",
+                      self.refused("card", "Rook", "--variant", "soft", "--instead", "sodium carbonate (wet)",
+                                   "--in", "in"))
+
+
 class Tidy(Workspace):
     untidy = "recipe   Tern\nwater   700 ml\n\n\n\n   # note\nmetol    5 g\nwater to make 1 l"
 

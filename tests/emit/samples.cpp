@@ -85,8 +85,10 @@ void add_what_is_said(Card& card) {
         {"Lye: goggles and gloves; it heats as it dissolves; add it to the water, a little at a time.", ""}};
     card.hazards = {{"metol", {"H302", "H317", "H373", "H410"}, "a register of the substances, 2024-05"},
                     {"sodium sulfite", {}, ""}};
-    card.substituted = {{"sodium sulfite (heptahydrate) 90 g", "sodium sulfite (anhydrous) 45 g",
-                         "same species, exact by mole; the water of its crystals counts", "it is on hand, and enough",
+    card.substituted = {{"sodium sulfite (heptahydrate) 90 g",
+                         "sodium sulfite (anhydrous) 45 g",
+                         "same species, exact by mole; the water of its crystals counts",
+                         "it is on hand, and enough",
                          {"potassium sulfite 56.5 g, as many moles of SO3-2: like function, test it first"}}};
     card.assumed = {"Figures are for the bench Saltmarsh.",
                     "What solids take up in the solution is estimated, so volumes between are near, not exact."};

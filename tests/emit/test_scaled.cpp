@@ -128,3 +128,46 @@ TEST_CASE("there and back again gives the same text, for every recipe of the pro
     }
     CHECK(tried > 100);
 }
+
+TEST_CASE("lines are written anew where they stand") {
+    const std::string written =
+        "recipe Rook\n"
+        "    water                          820 ml at 40 C\n"
+        "    sodium sulfite (anhydrous)     30 g, 3 g now\n"
+        "    \"sodium ascorbate\"             6 g soft, 9 g normal, slowly\n"
+        "    potassium bromide              1/2 oz av   # the good jar\n"
+        "    water to make                  1 l\n";
+    plan::Rewriting water{.statement = 1}, sulfite{.statement = 2}, ascorbate{.statement = 3}, bromide{.statement = 4};
+    water.amounts = {800};
+    water.unit = "ml";
+    sulfite.substance = "sodium sulfite (heptahydrate)";
+    sulfite.amounts = {Exact(60015, 1000)};
+    sulfite.unit = "g";
+    sulfite.now = Exact(60015, 10000);
+    sulfite.remark = "in place of 30 g sodium sulfite (anhydrous)";
+    ascorbate.by_conversion = true;
+    bromide.substance = "the bromide stock of the cellar, 10 %";
+    bromide.amounts = {Exact(14175, 100)};
+    bromide.unit = "ml";
+    bromide.remark = "in place of 1/2 oz av potassium bromide";
+    const std::vector<plan::Rewriting> lines{water, sulfite, ascorbate, bromide};
+    const text::Source source{"t", written};
+    CHECK(
+        emit::scaled_text(source, syntax::parse(source), 0, 2, lines) ==
+        "recipe Rook\n"
+        "    water                          1600 ml at 40 C\n"
+        "    sodium sulfite (heptahydrate)  120.03 g, 12.003 g now  # in place of 30 g sodium sulfite (anhydrous)\n"
+        "    \"sodium ascorbate\"             12 g soft, 18 g normal, by conversion, slowly\n"
+        "    the bromide stock of the cellar, 10 % 283.5 ml   # the good jar; in place of 1/2 oz av potassium bromide\n"
+        "    water to make                  2 l\n");
+}
+
+TEST_CASE("a quoted name goes with its quotes") {
+    const text::Source source{"t", "recipe Rook\n    \"4-aminophenol\"    2 g\n"};
+    plan::Rewriting anew{.statement = 1};
+    anew.substance = "\"4-aminophenol\" (10 % w/v)";
+    anew.amounts = {20};
+    anew.unit = "ml";
+    CHECK(emit::scaled_text(source, syntax::parse(source), 0, 1, {&anew, 1}) ==
+          "recipe Rook\n    \"4-aminophenol\" (10 % w/v) 20 ml\n");
+}

@@ -78,8 +78,7 @@ TEST_CASE("a vessel that fizzes has room: its water, its salts, times three") {
 }
 
 TEST_CASE("too little water before the product is refused with what is needed") {
-    const CardDesk desk(metaborate +
-                        "\nrecipe Breaker\n    water 300 ml\n    sodium metaborate 20 g, by conversion\n");
+    const CardDesk desk(metaborate + "\nrecipe Breaker\n    water 300 ml\n    sodium metaborate 20 g, by conversion\n");
     // 20 g: borax 28.98 g, water 347.8 ml
     const std::string message = desk.refusal(desk.request("breaker"));
     CHECK(message.find("takes 347.8 ml of water, and the water before it can give only 300 ml") != std::string::npos);

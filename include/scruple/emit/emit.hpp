@@ -45,7 +45,6 @@ struct TextStyle {
 /// are multiplied come in one spelling (`1.5` for `1 1/2` and `1.50`); their values are exact. Lines that are written
 /// anew come with their amounts multiplied too, and say in a comment what they replace.
 [[nodiscard]] std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
-                                      const quantity::Exact& factor,
-                                      std::span<const plan::Rewriting> rewritings = {});
+                                      const quantity::Exact& factor, std::span<const plan::Rewriting> rewritings = {});
 
 }  // namespace scruple::emit
