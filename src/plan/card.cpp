@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "batch_scale.hpp"
 #include "card_facts.hpp"
 #include "measures.hpp"
 #include "script.hpp"
@@ -95,7 +96,7 @@ void fill_assumed(const check::Section& section, const check::Bench* bench, std:
 }
 
 std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& request) {
-    const auto scale = scale_of(model, request);
+    const auto scale = batch_scale(model, request);
     if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
     const auto script = script_of(model, request.section, request.variant);
     if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
@@ -116,6 +117,13 @@ std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& reque
 }
 
 }  // namespace
+
+std::variant<Exact, Refusal> scale_of(const Model& model, const CardRequest& request) {
+    const auto settled = settle(model, request);
+    if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
+    const auto& changed = std::get<Settled>(settled).model;
+    return batch_scale(changed ? *changed : model, request);
+}
 
 std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
     const auto settled = settle(model, request);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "batch_scale.hpp"
 #include "capacity.hpp"
 #include "ingredients.hpp"
 #include "script.hpp"
@@ -117,7 +118,7 @@ class Scaler {
 
 }  // namespace
 
-Scale scale_of(const Model& model, const CardRequest& request) {
+Scale batch_scale(const Model& model, const CardRequest& request) {
     if (model.sections[request.section].kind == SectionKind::conversion)
         return Refusal{"A conversion is written out on the card of the recipe that uses it; ask for that."};
     return std::visit(Scaler(model, request), request.how_much);

@@ -33,14 +33,9 @@ Exact measure_of(const Way& way) {
     return way.solution == check::none ? way.from.measure : way.ml;
 }
 
-/// The same line, asking for what the way takes.
+/// The same line, asking for the form or the solution that the way takes.
 Addition met(const Model& model, const Addition& line, const Asked& asked, const Way& way) {
     Addition met = line;
-    if (way.kind == Way::Kind::conversion) {
-        met.by_conversion = true;
-        met.made_by = way.conversion;
-        return met;
-    }
     const bool ready = way.solution != check::none;
     met.solution = way.solution;
     met.chemical = ready ? check::none : line.chemical;
@@ -113,12 +108,6 @@ std::string refit_amount(Model& model, const Asked& asked, const Section& before
                        plain_ml((volume + over).ceil()).with_unit());
 }
 
-std::string refit_conversion(const Model& model, const Asked& asked) {
-    const auto script = script_of(model, asked.section, asked.variant);
-    const auto* refusal = std::get_if<Refusal>(&script);
-    return refusal == nullptr ? "" : refusal->message;
-}
-
 /// The forms in which the reagents are there, in the lines that name them without an amount.
 void take_reagents_as_they_are(Model& model, const Way& way) {
     for (Line& line : model.sections[model.conversions[way.conversion].section].lines) {
@@ -133,17 +122,18 @@ void take_reagents_as_they_are(Model& model, const Way& way) {
 
 std::string refit(Model& model, const Asked& asked, const Way& way) {
     Section& section = model.sections[asked.section];
-    const Section before = section;
-    auto& line = std::get<Addition>(section.lines[asked.line]);
-    line = met(model, line, asked, way);
-    std::string misfit;
     if (way.kind == Way::Kind::conversion) {
+        auto& line = std::get<Addition>(section.lines[asked.line]);
+        line.by_conversion = true;
+        line.made_by = way.conversion;
         take_reagents_as_they_are(model, way);
-        misfit = refit_conversion(model, asked);
-    } else {
-        meet_the_rest(section, asked.line, std::get<Addition>(section.lines[asked.line]));
-        misfit = refit_amount(model, asked, before);
+        return {};
     }
+    const Section before = section;
+    const Addition now = met(model, std::get<Addition>(section.lines[asked.line]), asked, way);
+    section.lines[asked.line] = now;
+    meet_the_rest(section, asked.line, now);
+    std::string misfit = refit_amount(model, asked, before);
     if (!misfit.empty()) section = before;
     return misfit;
 }

@@ -19,7 +19,8 @@ struct Asked {
 /// Puts a way into the place of the line. Amounts are rounded to the five digits of molar masses, so that they can be
 /// written down. Of what another form or solution brings, the mark takes what it has room for; the rest, or all that
 /// is more or less than before where there is no mark, is balanced by the section's water, of which half stays.
-/// Gives why it does not fit, and the section is then as it was; nothing where it does.
+/// Gives why it does not fit, and the section is then as it was; nothing where it does. Whether a conversion has room
+/// shows when the lines are written out.
 [[nodiscard]] std::string refit(check::Model& model, const Asked& asked, const Way& way);
 
 }  // namespace scruple::plan

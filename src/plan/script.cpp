@@ -158,6 +158,7 @@ class Writer {
             spare -= taken;
         }
         std::erase_if(script_.steps, [this](const Step& step) { return is_own_water(step) && step.measure.is_zero(); });
+        if (ml.is_zero()) return ml;
         const Exact from_room = std::min(ml, room_left());
         taken_from_room_ += from_room;
         return ml - from_room;

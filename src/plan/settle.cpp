@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "batch_scale.hpp"
 #include "log.hpp"
 #include "reach.hpp"
 #include "script.hpp"
@@ -22,6 +23,9 @@ using check::Id;
 using check::LogEntry;
 using check::Model;
 using How = Addition::How;
+
+/// Each is weighed against all others, which takes the longer the more there are.
+constexpr std::size_t most_lines = 1000;
 
 bool says_what_there_is(const LogEntry& entry) {
     return entry.what == LogEntry::What::received || entry.what == LogEntry::What::on_shelf ||
@@ -55,7 +59,7 @@ bool anything_to_settle(const Model& model, const CardRequest& request, const st
 
 /// As large as asked for, as far as that can be told before anything is settled.
 Exact likely_scale(const Model& model, const CardRequest& request) {
-    const auto scale = scale_of(model, request);
+    const auto scale = batch_scale(model, request);
     const auto* factor = std::get_if<Exact>(&scale);
     return factor == nullptr ? Exact(1) : *factor;
 }
@@ -74,8 +78,16 @@ class Settler {
         if (request_.from_shelf && !log_known_)
             return Refusal{
                 "The log does not say what is on the shelf. Write a `log` with what was received or counted."};
-        for (const std::size_t line : lines_short(request_.section)) settle_line(request_.section, line);
+        const std::vector<std::size_t> own = lines_short(request_.section);
+        if (own.size() > most_lines)
+            return Refusal{fmt::format("{} lines are to be met in another way; {} are the most for one solution.",
+                                       own.size(), most_lines)};
+        for (const std::size_t line : own) settle_line(request_.section, line);
         if (!lacking_.empty()) return Refusal{lacking_};
+        if (!settled_.choices.empty()) {
+            const auto script = script_of(model_, request_.section, request_.variant);
+            if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
+        }
         for (const Id id : sections) {
             if (id == request_.section) continue;
             for (const std::size_t line : lines_to_settle(id)) settle_line(id, line);
@@ -126,12 +138,25 @@ class Settler {
                       .as_written = line.by_conversion,
                       .log_known = log_known_};
         const Shelf shelf = shelf_for(choice);
-        std::vector<Way> ways = line.by_conversion ? conversions_to(model_, shelf, choice.asked.wanted)
-                                                   : ways_to(model_, shelf, choice.asked.wanted);
+        std::vector<Way> ways = ways_to(model_, shelf, choice.asked.wanted);
         keep_fitting(line, ways);
-        choice.stand_ins =
-            line.by_conversion ? std::vector<std::string>() : stand_ins(model_, shelf, choice.asked.wanted);
+        if (line.by_conversion)
+            put_conversions_first(choice, ways);
+        else
+            choice.also = stand_ins(model_, shelf, choice.asked.wanted);
         take_the_first_that_fits(std::move(ways), std::move(choice));
+    }
+
+    /// What the recipe wants made is made; what it could be spared for is told.
+    void put_conversions_first(Choice& choice, std::vector<Way>& ways) const {
+        const auto is_made = [](const Way& way) { return way.kind == Way::Kind::conversion; };
+        std::erase_if(ways, [&](const Way& way) { return !is_made(way) && way.supply != Way::Supply::enough; });
+        std::ranges::stable_partition(ways, is_made);
+        for (Way& way : ways)
+            if (!is_made(way)) way.lacking = "on hand, but the recipe wants it made";
+        const Amount& wanted = choice.asked.wanted;
+        if (log_known_ && held(left_, wanted.ware) >= wanted.measure)
+            choice.also.push_back(ware_words(model_, wanted.ware) + " as it is: on hand, but the recipe wants it made");
     }
 
     [[nodiscard]] Shelf shelf_for(const Choice& choice) const {
@@ -173,7 +198,7 @@ class Settler {
     /// What a recipe wants made is made, and the card says what is short; else only from what is there.
     static bool may_be_taken(const Way& way, const Choice& choice) {
         if (way.kind == Way::Kind::advice) return false;
-        return choice.as_written || way.supply <= Way::Supply::unknown;
+        return (choice.as_written && way.kind == Way::Kind::conversion) || way.supply <= Way::Supply::unknown;
     }
 
     bool fits(Way& way, const Choice& choice) {
@@ -190,7 +215,7 @@ class Settler {
         lacking_ += fmt::format("There is no way to {} {} {}.", measure_words(wanted), ware_words(model_, wanted.ware),
                                 log_known_ ? "from what the log has on hand" : "but by itself");
         for (const Way& way : choice.others) lacking_ += "\n    " + other_way_words(model_, way);
-        for (const std::string& stand_in : choice.stand_ins) lacking_ += "\n    " + stand_in;
+        for (const std::string& other : choice.also) lacking_ += "\n    " + other;
     }
 
     const CardRequest& request_;

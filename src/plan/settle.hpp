@@ -18,8 +18,8 @@ struct Choice {
     bool as_written = false;  ///< the recipe itself says `by conversion`
     bool log_known = false;   ///< whether the log says what is on hand
     Way taken{};
-    std::vector<Way> others{};  ///< `lacking` says why each was not taken
-    std::vector<std::string> stand_ins{};
+    std::vector<Way> others{};        ///< `lacking` says why each was not taken
+    std::vector<std::string> also{};  ///< what is only named, in words
 };
 
 struct Settled {

@@ -105,7 +105,7 @@ Substitution substitution_words(const Model& model, const Choice& choice) {
     words.kind = kind_words(model, choice);
     words.why = why_words(model, choice);
     for (const Way& way : choice.others) words.others.push_back(other_way_words(model, way));
-    words.others.insert(words.others.end(), choice.stand_ins.begin(), choice.stand_ins.end());
+    words.others.insert(words.others.end(), choice.also.begin(), choice.also.end());
     return words;
 }
 

@@ -14,7 +14,6 @@ namespace scruple::plan {
 namespace {
 
 using check::Chemical;
-using check::Exact;
 using check::Id;
 using check::Ion;
 using check::Model;

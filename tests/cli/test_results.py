@@ -2,7 +2,7 @@
 """What the commands print, from recipe text to the figures. The back ends have tests of their own."""
 import re
 
-from support import FAULTS, HERON, TERN, Workspace
+from support import FAULTS, HERON, ROOT, TERN, Workspace
 
 
 class Cards(Workspace):
@@ -177,6 +177,13 @@ class Substitution(Workspace):
         text = self.scruple("scaled", "Rook", "--instead", "Sodium Ascorbate", "--in", "in")
         self.assertIn("6 g soft, 9 g normal, by conversion", text)
 
+    def test_the_jar_of_a_reagent_sizes_the_text(self):
+        # 8.001 g of ascorbic acid for 9 g of its sodium salt: 16.002 g are twice the batch.
+        text = self.scruple("scaled", "Rook", "--instead", "sodium ascorbate", "--with", "ascorbic acid 16.0025 g",
+                            "--variant", "normal", "--in", "in")
+        whole, above, below = map(int, re.search(r"water to make +(\d+) (\d+)/(\d+) l", text).groups())
+        self.assertAlmostEqual(whole + above / below, 16.0025 / (9 / 198.106 * 176.124), delta=0.0001)
+
     def test_what_cannot_be_come_by_is_refused_with_the_ways_there_are(self):
         message = self.refused("card", "Rook", "--variant", "soft", "--instead", "sodium carbonate (anhydrous)",
                                "--instead", "sodium sulfite (anhydrous)", "--in", "in",
@@ -184,6 +191,29 @@ class Substitution(Workspace):
         self.assertIn("There is no way to 600", message)
         self.assertIn("500\u00a0ml sodium carbonate (anhydrous, 20\u00a0% w/v) on hand, 3000\u00a0ml needed", message)
         self.assertIn("advice only, by heat", message)
+
+    def test_every_conversion_of_the_library_can_be_worked(self):
+        library = (ROOT / "src/library/conversions.scruple").read_text(encoding="utf-8")
+        blocks = [block for block in library.split("conversion of ")[1:]]
+        worked = [block for block in blocks if re.search(r" per 1 g ", block)]
+        self.assertGreaterEqual(len(worked), 12)
+        for block in blocks:
+            self.assertRegex(block, r"(?m)^    source ", block)
+        for block in worked:
+            product = block.splitlines()[0]
+            left = re.search(r"reaction +(.*?) ->", block).group(1)
+            reagents = [re.sub(r"^\d+ ", "", term) for term in left.split(" + ") if term != "water"]
+            self.put("one/shelf.scruple", "log\n" + "".join(f"    2026-11-20 on shelf {name} 1 kg\n" for name in reagents))
+            self.put("one/dunlin.scruple", f"recipe Dunlin\n    water 900 ml\n    {product} 10 g\n    water to make 1 l\n")
+            card = self.json("card", "Dunlin", "--instead", product, "--in", "one")
+            for name in reagents:
+                self.assertIn(name.split(" (")[0], card["substituted"][0]["taken"])
+            self.assertAlmostEqual(card["contents"][0]["g_per_l"], 10, delta=0.001)
+
+    def test_more_lines_than_a_solution_has_are_refused(self):
+        lines = "    sodium ascorbate 1 mg, by conversion\n" * 1001
+        self.put("long/dunlin.scruple", f"recipe Dunlin\n    water 900 ml\n{lines}    water to make 1 l\n")
+        self.assertIn("1000 are the most", self.refused("card", "Dunlin", "--in", "long"))
 
     def test_names_that_do_not_fit(self):
         self.assertIn("no line asks for an amount of `metol`",

@@ -191,6 +191,43 @@ TEST_CASE("by conversion in a recipe looks at the shelf as well") {
     CHECK(says(only(card).others, "boric acid"));
 }
 
+TEST_CASE("what the recipe wants made is made, and a jar of it that is there is named") {
+    const Bench bench(from_borax + recipe_with("sodium metaborate (anhydrous) 20 g, by conversion") +
+                      log_of("borax (decahydrate) 100 g;sodium hydroxide 50 g;sodium metaborate (anhydrous) 100 g;"
+                             "sodium metaborate (tetrahydrate) 100 g"));
+    const auto card = bench.desk.card("breaker");
+    CHECK(grams(card, "borax") == doctest::Approx(28.98).epsilon(0.001));
+    CHECK(says(only(card).others, "sodium metaborate (anhydrous) as it is: on hand, but the recipe wants it made"));
+    CHECK(says(only(card).others, "sodium metaborate (tetrahydrate) 41.9 g: same species, exact; on hand, but"));
+}
+
+TEST_CASE("what a recipe wants made and the shelf has too little for is made all the same, and told") {
+    const Bench bench(from_borax + recipe_with("sodium metaborate (anhydrous) 20 g, by conversion") +
+                      log_of("borax (decahydrate) 100 g;sodium hydroxide 2 g"));
+    CHECK(says({only(bench.desk.card("breaker")).why}, "2 g sodium hydroxide on hand, 6.2 g needed"));
+}
+
+TEST_CASE("where a solution is asked for, one that stands ready comes before weighing") {
+    const std::string recipes = recipe_with("potassium bromide (10 % w/v) 30 ml") +
+                                "\nrecipe bromide stock\n    water 180 ml\n    potassium bromide 50 g\n"
+                                "    water to make 250 ml\n";
+    const Bench with_stock(recipes + log_of("bromide stock 90 ml;potassium bromide 100 g"));
+    CHECK(shown(gathered(with_stock.card("potassium bromide"), "bromide stock").amount) == "15 ml");
+    const Bench with_jar(recipes + log_of("potassium bromide 100 g"));
+    CHECK(grams(with_jar.card("potassium bromide"), "potassium bromide") == 3);
+}
+
+TEST_CASE("the log counts up to the day of mixing") {
+    const Bench bench(
+        from_borax + from_boric_acid + recipe_with("sodium metaborate (anhydrous) 20 g, by conversion") +
+        log_of("boric acid 100 g;sodium hydroxide 50 g") +
+        "    2026-12-24 used boric acid 90 g for ants\n    2026-12-24 received borax (decahydrate) 50 g\n");
+    plan::CardRequest request = bench.desk.request("breaker");
+    CHECK(grams(bench.desk.card(request), "borax") == doctest::Approx(28.98).epsilon(0.001));
+    request.mixed_on = 20780;  // 2026-11-23
+    CHECK(grams(bench.desk.card(request), "boric acid") == doctest::Approx(18.79).epsilon(0.001));
+}
+
 TEST_CASE("a conversion of one's own comes before the library's") {
     const Bench bench(from_boric_acid + recipe_with("sodium metaborate (anhydrous) 20 g, by conversion"), from_borax);
     const auto card = bench.desk.card("breaker");

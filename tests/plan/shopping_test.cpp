@@ -283,6 +283,78 @@ plan one
     CHECK(list.chemicals.size() == 2);
 }
 
+TEST_CASE("a conversion is bought for by what is on hand, then by what is sold") {
+    const std::string two_ways = R"(
+chemical boric acid
+    form       crystals        H3BO3
+
+conversion of sodium metaborate (anhydrous)
+    reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water
+    water                               12 ml per 1 g borax (decahydrate)
+    borax (decahydrate)
+    sodium hydroxide
+
+conversion of sodium metaborate (anhydrous)
+    reaction   boric acid + sodium hydroxide -> sodium metaborate (anhydrous) + 2 water
+    water                               12 ml per 1 g boric acid
+    boric acid
+    sodium hydroxide
+
+recipe Ruff
+    capacity 10 films 135 per 1 l
+    water                                500 ml
+    sodium metaborate (anhydrous)        20 g, by conversion
+    water to make                        1 l
+
+process p
+    Ruff   5 min
+
+plan one
+    2026-12-03   10 films 135 through p
+
+)";
+    const auto on_hand =
+        Workspace(two_ways +
+                  "log\n    2026-11-20 on shelf boric acid 100 g\n    2026-11-20 on shelf sodium hydroxide 50 g\n")
+            .list();
+    CHECK(shown(need_of(on_hand, "boric acid").needed) == "18.8 g");  // 20 / 65.798 × 61.831 = 18.79
+    const auto sold =
+        Workspace(two_ways + "supplier Shop\n    boric acid 100 g 5 EUR\n    sodium hydroxide 100 g 4 EUR\n").list();
+    CHECK(shown(need_of(sold, "boric acid").to_buy) == "18.8 g");
+    const auto neither = Workspace(two_ways).list();
+    CHECK(shown(need_of(neither, "borax").needed) == "29 g");
+}
+
+TEST_CASE("what nobody sells and can be made is told with what it is made from") {
+    const auto list = Workspace(R"(
+conversion of sodium metaborate (anhydrous)
+    reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water
+    water                               12 ml per 1 g borax (decahydrate)
+    borax (decahydrate)
+    sodium hydroxide
+
+recipe Ruff
+    capacity 10 films 135 per 1 l
+    water                                500 ml
+    sodium metaborate (anhydrous)        20 g
+    water to make                        1 l
+
+process p
+    Ruff   5 min
+
+plan one
+    2026-12-03   10 films 135 through p
+
+supplier Shop
+    borax (decahydrate) 500 g 5 EUR
+    sodium hydroxide 100 g 4 EUR
+)")
+                          .list();
+    CHECK(warns(list.warnings,
+                "no supplier in the workspace sells sodium metaborate; to buy: 20 g; it can be made from "
+                "28.98 g borax and 6.079 g sodium hydroxide, with `by conversion` behind its line"));
+}
+
 TEST_CASE("what cannot be counted is said once") {
     const auto list = Workspace(R"(
 recipe Crake

@@ -151,7 +151,8 @@ struct Refusal {
     std::string message;
 };
 
-/// The batch as a share of the batch as written; a Refusal where the section cannot be sized that way.
+/// The batch as a share of the batch as written, what is missing met in other ways; a Refusal where the section cannot
+/// be sized that way.
 [[nodiscard]] std::variant<check::Exact, Refusal> scale_of(const check::Model& model, const CardRequest& request);
 
 [[nodiscard]] std::variant<Card, Refusal> make_card(const check::Model& model, const CardRequest& request);
