@@ -90,11 +90,33 @@ struct hazard : seq<lit<"hazard">, gap, hazard_code, star<sor<sep, gap>, hazard_
 struct cas_number : seq<digits, one_of<"-">, digits, one_of<"-">, digit> {};
 struct cas : seq<lit<"cas">, gap, cas_number, ends> {};
 
+// ---- of a chemical in water: what it falls into there, and how strongly -----------------------
+
+struct ion_side : seq<ion, star<plus_sign, ion>> {};
+struct reacts_to : seq<arrow> {};
+struct item_or_from : sor<item_end, at<gap, from>> {};
+struct pk_value : seq<number_said> {};
+struct pk : seq<lit<"pK">, gap, pk_value> {};
+struct enthalpy : seq<number_said, blanks, lit<"kJ/mol">, edge> {};
+struct heat_capacity : seq<number_said, blanks, lit<"J/mol K">, edge> {};
+struct give_or_take : seq<lit<"give or take">, gap, number_said, item_or_from> {};
+struct in_air : seq<lit<"in air">, gap, number_said, blanks, lit<"atm">, edge> {};
+struct pk_detail : choice<enthalpy, heat_capacity, give_or_take, in_air> {};
+struct in_water : seq<lit<"in water">, gap, ion_side, gap, reacts_to, gap, ion_side, gap, pk, star<sep, pk_detail>,
+                      opt<gap, source_from>, ends> {};
+struct escapes : seq<lit<"escapes">, gap, formula, gap, pk, star<sep, pk_detail>, opt<gap, source_from>, ends> {};
+struct first_ion : seq<formula> {};
+struct epsilon : seq<number_said> {};
+struct pair : seq<lit<"pair">, gap, first_ion, gap, lit<"with">, gap, formula, gap, epsilon, blanks, lit<"kg/mol">,
+                  edge, opt<sep, give_or_take>, opt<gap, source_from>, ends> {};
+struct bystander_one : seq<formula> {};
+struct bystander : seq<lit<"bystander">, gap, bystander_one, star<sep, bystander_one>, opt<gap, source_from>, ends> {};
+struct salt_of : seq<lit<"salt of">, gap, name, ends> {};
+
 // ---- of a conversion, a bench, a supplier ----------------------------------------------------
 
 struct term : seq<opt<coefficient>, substance> {};
 struct side : seq<term, star<plus_sign, term>> {};
-struct reacts_to : seq<arrow> {};
 struct reaction : seq<lit<"reaction">, gap, side, gap, reacts_to, gap, side, ends> {};
 struct excess
     : seq<lit<"excess">, gap, substance, sep, number_said, blanks, lit<"%">, gap, lit<"more than it needs">, ends> {};
@@ -115,13 +137,14 @@ struct postage_charge : seq<money> {};
 struct free_over : seq<lit<"none over">, gap, money> {};
 struct postage : seq<lit<"postage">, gap, postage_charge, opt<sep, free_over>, ends> {};
 
-struct fact
-    : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix, replenish,
-             expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density, takes_up, hazard, cas,
-             reaction, excess, vessel, area, balance, measure, dropper, bottles, postage> {};
-struct fact_word : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants",
-                          "dilute", "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as",
-                          "dissolves", "density", "takes up", "hazard", "cas", "reaction", "excess", "vessel", "area",
-                          "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage"> {};
+struct fact : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix,
+                     replenish, expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density,
+                     takes_up, hazard, cas, in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area,
+                     balance, measure, dropper, bottles, postage> {};
+struct fact_word
+    : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants", "dilute",
+             "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as", "dissolves", "density",
+             "takes up", "hazard", "cas", "in water", "escapes", "pair", "bystander", "salt of", "reaction", "excess",
+             "vessel", "area", "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage"> {};
 
 }  // namespace scruple::grammar

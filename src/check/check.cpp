@@ -57,6 +57,8 @@ class Checker {
         };
         each([this](BlockContext context) { read_chemical(context, model().chemicals[context.block.id]); });
         each([this](BlockContext context) { name_other_names(context, model()); });
+        each([this](BlockContext context) { read_salt_of(context, model()); });
+        model().acid_base = gather_acid_base(model(), out());
     }
 
     /// Whether a block of the library has not been overridden by one of the user's.

@@ -2,6 +2,8 @@
 // `chemical` and `format` blocks: what a chemical is, from recipe text.
 #include <algorithm>
 
+#include "formulas.hpp"
+#include "in_water.hpp"
 #include "passes.hpp"
 
 namespace scruple::check {
@@ -9,58 +11,6 @@ namespace {
 
 using diagnostics::Kind;
 using quantity::Dimension;
-
-std::string_view why(chemistry::FormulaFault::What what) {
-    using What = chemistry::FormulaFault::What;
-    switch (what) {
-        case What::empty:
-            return "nothing stands there";
-        case What::unknown_element:
-            return "no element has this symbol";
-        case What::unbalanced_bracket:
-            return "a bracket has no partner";
-        case What::unexpected:
-            return "this does not belong in a formula";
-        case What::charge_both_ways:
-            return "its charge can be read two ways";
-        case What::too_large:
-            return "a number in it is too large";
-    }
-    return "";
-}
-
-/// `CO32-` → `CO3-2` and `CO32-1`: the last digit is the charge, or all digits count atoms.
-std::pair<std::string, std::string> charge_readings(std::string_view formula) {
-    const std::string sign(1, formula.back());
-    const std::string body(formula.substr(0, formula.size() - 1));
-    return {body.substr(0, body.size() - 1) + sign + body.back(), body + sign + "1"};
-}
-
-/// Water written with a nought for the letter: the usual slip of a hand or a scanner.
-bool nought_for_letter(std::string_view formula) {
-    return formula.ends_with("H20") && formula.size() > 3;
-}
-
-std::optional<chemistry::Formula> read_formula(Reader& reader, text::Span span) {
-    const auto written = reader.text(span);
-    if (nought_for_letter(written)) {
-        reader.report(Kind::formula_unreadable, span,
-                      {written, "`H20` ends in a nought; water is `H2O`, with the letter O"});
-        return std::nullopt;
-    }
-    auto read = chemistry::read_formula(written);
-    if (auto* formula = std::get_if<chemistry::Formula>(&read)) return std::move(*formula);
-    const auto& fault = std::get<chemistry::FormulaFault>(read);
-    if (fault.what == chemistry::FormulaFault::What::charge_both_ways) {
-        const auto [first, second] = charge_readings(written);
-        reader.report(Kind::charge_both_ways, span, {written, "`" + first + "`", "`" + second + "`"});
-    } else {
-        std::string reason(why(fault.what));
-        if (!fault.found.empty()) reason += " (`" + fault.found + "`)";
-        reader.report(Kind::formula_unreadable, span, {written, reason});
-    }
-    return std::nullopt;
-}
 
 /// Reads the lines of one `chemical` block. Forms come first, so that the other lines can name them.
 class ChemicalReader {
@@ -154,6 +104,22 @@ class ChemicalReader {
         ions_span_ = reader_.statement_span();
         return true;
     }
+    bool take(const syntax::Equilibrium& line) {
+        if (line.of == syntax::Equilibrium::Of::gas)
+            read_escape(reader_, line, chemical_);
+        else
+            read_equilibrium(reader_, line, chemical_);
+        return true;
+    }
+    bool take(const syntax::Interaction& line) {
+        read_pair(reader_, line, chemical_);
+        return true;
+    }
+    bool take(const syntax::Bystanders& line) {
+        read_bystanders(reader_, line, chemical_);
+        return true;
+    }
+    bool take(const syntax::SaltOf&) { return true; }  // read with the other names, when all are known
     bool take(const syntax::Dissolves& line) {
         const auto grams = read_positive(reader_, reader_.tree.quantities[line.quantity], Dimension::mass);
         const auto in = read_positive(reader_, reader_.tree.quantities[line.in], Dimension::mass);
@@ -252,9 +218,7 @@ class ChemicalReader {
         std::vector<chemistry::Term> ions;
         for (const auto& ion : chemical_.ions) ions.push_back({ion.coefficient, ion.formula});
         const auto off_by = [&](const Form& form) {
-            auto dry = form.formula;
-            remove_water(dry);
-            return chemistry::imbalance({{1, dry}}, ions);
+            return chemistry::imbalance({{1, without_water(form.formula)}}, ions);
         };
         const bool charged = off_by(chemical_.forms.front()).charge != 0;
         const bool fits =
@@ -262,15 +226,6 @@ class ChemicalReader {
         if (fits) return;
         reader_.report(Kind::ions_do_not_fit, ions_span_,
                        {charged ? "are not neutral together" : "are not the atoms of its formula", chemical_.name});
-    }
-
-    static void remove_water(chemistry::Formula& formula) {
-        for (auto& count : formula.atoms) {
-            if (chemistry::symbol(count.element) == "H") count.atoms -= formula.water * 2;
-            if (chemistry::symbol(count.element) == "O") count.atoms -= formula.water;
-        }
-        std::erase_if(formula.atoms, [](const auto& count) { return count.atoms.is_zero(); });
-        formula.water = 0;
     }
 
     Reader& reader_;
@@ -305,6 +260,19 @@ void name_also(Reader& reader, const syntax::Substance& name, Id chemical, Model
 }
 
 }  // namespace
+
+void read_salt_of(BlockContext context, Model& model) {
+    auto& reader = context.reader;
+    for (std::uint32_t i = context.block.begin; i < context.block.end; ++i) {
+        const auto* line = std::get_if<syntax::SaltOf>(&reader.tree.statements[i].node);
+        if (line == nullptr) continue;
+        reader.statement = i;
+        auto& chemical = model.chemicals[context.block.id];
+        if (chemical.salt_of != none) reader.report(Kind::said_twice, reader.statement_span(), {"salt of"});
+        const auto acid = resolve_chemical(reader, {line->acid}, FormNeed::free);
+        if (acid) chemical.salt_of = acid->chemical;
+    }
+}
 
 void read_chemical(BlockContext context, Chemical& chemical) {
     ChemicalReader(context, chemical).run();

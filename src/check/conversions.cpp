@@ -2,6 +2,7 @@
 // `conversion` blocks: a reaction that must balance, and the lines by which it is done.
 #include <algorithm>
 
+#include "formulas.hpp"
 #include "lines.hpp"
 #include "passes.hpp"
 
@@ -179,19 +180,7 @@ class ConversionReader {
     void judge_balance() {
         const auto off = chemistry::imbalance(terms(conversion_.left), terms(conversion_.right));
         if (off.balanced()) return;
-        std::string left, right;
-        for (const auto& element : off.elements) {
-            auto& side = element.surplus > Exact(0) ? right : left;
-            if (!side.empty()) side += ", ";
-            side += quantity::exact_text(quantity::magnitude(element.surplus)) + " " +
-                    std::string(chemistry::symbol(element.element));
-        }
-        std::string what;
-        const auto add = [&what](const std::string& words) { what += (what.empty() ? "" : "; ") + words; };
-        if (!left.empty()) add("too many on the left: " + left);
-        if (!right.empty()) add("too many on the right: " + right);
-        if (off.charge != 0) add("the charge is off by " + std::to_string(off.charge));
-        reader_.report(Kind::does_not_balance, reaction_span_, {what});
+        reader_.report(Kind::does_not_balance, reaction_span_, {what_is_off(off)});
     }
 
     Reader& reader_;

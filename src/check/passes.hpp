@@ -17,6 +17,10 @@ struct BlockContext {
 void read_chemical(BlockContext context, Chemical& chemical);
 /// Enters the other names of a chemical, with the forms they imply.
 void name_other_names(BlockContext context, Model& model);
+/// What `salt of` means, once all names are known.
+void read_salt_of(BlockContext context, Model& model);
+/// Puts all that chemicals say of themselves in water into one table; reports equilibria that are not of one acid.
+[[nodiscard]] AcidBase gather_acid_base(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 void read_format(BlockContext context, FilmFormat& format);
 void read_bench(BlockContext context, Bench& bench);
 

@@ -22,11 +22,25 @@ std::string_view word_for(SectionKind kind) {
     return "";
 }
 
+std::string written(const std::vector<Ion>& side) {
+    std::string text;
+    for (const auto& ion : side) {
+        if (!text.empty()) text += " + ";
+        if (ion.coefficient != 1) text += std::to_string(ion.coefficient) + ' ';
+        text += ion.text;
+    }
+    return text;
+}
+
 bool is_used(SectionKind kind) {
     return kind == SectionKind::working || kind == SectionKind::bath;
 }
 
 }  // namespace
+
+std::string written(const Equilibrium& equilibrium) {
+    return written(equilibrium.left) + " -> " + written(equilibrium.right);
+}
 
 std::string section_words(const Section& section) {
     std::string words(word_for(section.kind));

@@ -39,6 +39,11 @@ constexpr Sample samples[] = {
     {"takes up", "`takes up   0.28 ml per 1 g`"},
     {"hazard", "`hazard   H302, H317`"},
     {"cas", "`cas   497-19-8`"},
+    {"in water", "`in water   HCO3- -> CO3-2 + H+   pK 10.33, 14.7 kJ/mol, give or take 0.02 from \"a handbook\"`"},
+    {"escapes", "`escapes   CO2   pK 1.47, in air 0.0004 atm`"},
+    {"pair", "`pair   Na+ with CO3-2   -0.08 kg/mol from \"a handbook\"`"},
+    {"bystander", "`bystander   Na+, Cl-`"},
+    {"salt of", "`salt of   citric acid`"},
     {"reaction", "`reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`"},
     {"excess", "`excess   sodium hydroxide, 2 % more than it needs`"},
     {"vessel", "`vessel   2 times the volume`"},
@@ -196,6 +201,12 @@ std::string words_for(const syntax::Node& node) {
                        return words(n.of == syntax::Property::Of::density ? "a `density` line" : "a `takes up` line");
                    },
                    [&](const syntax::Cas&) { return words("a `cas` line"); },
+                   [&](const syntax::Equilibrium& n) {
+                       return words(n.of == syntax::Equilibrium::Of::gas ? "an `escapes` line" : "an `in water` line");
+                   },
+                   [&](const syntax::Interaction&) { return words("a `pair` line"); },
+                   [&](const syntax::Bystanders&) { return words("a `bystander` line"); },
+                   [&](const syntax::SaltOf&) { return words("a `salt of` line"); },
                    [&](const syntax::Reaction&) { return words("a `reaction` line"); },
                    [&](const syntax::Excess&) { return words("an `excess` line"); },
                    [&](const syntax::Vessel&) { return words("a `vessel` line"); },

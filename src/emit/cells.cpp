@@ -89,6 +89,12 @@ int keyword_words(const syntax::Property& fact) {
 int keyword_words(const syntax::UseWithin&) {
     return 2;
 }
+int keyword_words(const syntax::Equilibrium& fact) {
+    return fact.of == syntax::Equilibrium::Of::equilibrium ? 2 : 1;
+}
+int keyword_words(const syntax::SaltOf&) {
+    return 2;
+}
 template <class Fact>
 int keyword_words(const Fact&) {
     return 1;

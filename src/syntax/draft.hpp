@@ -11,6 +11,7 @@ struct Gathered {
     Slice list;  ///< what the statement is a list of: items, terms, substances, parts …
     Slice left_terms, names, ranges, details;
     Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere;
+    Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;
     Per per, first_per;
     Name source, partner, volume_of;
     Span when, colon_ratio;
@@ -29,8 +30,8 @@ struct Pieces {
     Index form = nowhere;  ///< of the name; nowhere again at each name
     Substance substance, of;
     FormGiven given;
-    Number number, count, ph_low, ph_high, width;
-    Span unit, currency, formula, liquid, keyword, solvent;
+    Number number, count, ph_low, ph_high, width, pk, epsilon;
+    Span unit, currency, formula, first_ion, liquid, keyword, solvent;
     Quantity quantity, first, second, strength;
     Range range, value;
     FilmFormat format;

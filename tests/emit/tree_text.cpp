@@ -157,6 +157,24 @@ class Teller {
         put(it.source);
     }
     void tell(const Cas& it) { put(it.number); }
+    void tell(const Equilibrium& it) {
+        tell_all(it.of, it.formula, it.pk);
+        run(tree_.ions, it.left);
+        run(tree_.ions, it.right);
+        for (const Index number : {it.enthalpy, it.heat_capacity, it.give_or_take, it.in_air})
+            at(tree_.numbers, number);
+        put(it.source);
+    }
+    void tell(const Interaction& it) {
+        tell_all(it.one, it.other, it.value);
+        at(tree_.numbers, it.give_or_take);
+        put(it.source);
+    }
+    void tell(const Bystanders& it) {
+        run(tree_.names, it.formulas);
+        put(it.source);
+    }
+    void tell(const SaltOf& it) { put(it.acid); }
     void tell(const Reaction& it) {
         run(tree_.terms, it.left);
         run(tree_.terms, it.right);

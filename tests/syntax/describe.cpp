@@ -65,11 +65,7 @@ class Describer {
         names("word", node.words);
         name("from", node.source);
     }
-    void operator()(const Ions& node) {
-        for (const auto& ion : Tree::run(tree_.ions, node.ions)) {
-            say("ion", std::to_string(ion.coefficient) + " " + text(ion.formula));
-        }
-    }
+    void operator()(const Ions& node) { ions("ion", node.ions); }
     void operator()(const Dissolves& node) {
         quantity("amount", node.quantity);
         form(node.form);
@@ -86,6 +82,29 @@ class Describer {
         name("from", node.source);
     }
     void operator()(const Cas& node) { span("number", node.number); }
+    void operator()(const Equilibrium& node) {
+        ions("left", node.left);
+        ions("right", node.right);
+        span("formula", node.formula);
+        say("pK", text(node.pk));
+        number("enthalpy", node.enthalpy);
+        number("heat capacity", node.heat_capacity);
+        number("give or take", node.give_or_take);
+        number("in air", node.in_air);
+        name("from", node.source);
+    }
+    void operator()(const Interaction& node) {
+        span("one", node.one);
+        span("other", node.other);
+        say("value", text(node.value));
+        number("give or take", node.give_or_take);
+        name("from", node.source);
+    }
+    void operator()(const Bystanders& node) {
+        names("formula", node.formulas);
+        name("from", node.source);
+    }
+    void operator()(const SaltOf& node) { name("acid", node.acid); }
     void operator()(const Reaction& node) {
         terms("left", node.left);
         terms("right", node.right);
@@ -180,6 +199,13 @@ class Describer {
         if (!value.empty()) out += "; " + std::string(key) + " = " + std::string(value);
     }
     [[nodiscard]] std::string text(Span span) const { return std::string(source_.at(span)); }
+    void ions(std::string_view key, Slice slice) {
+        for (const auto& ion : Tree::run(tree_.ions, slice))
+            say(key, std::to_string(ion.coefficient) + " " + text(ion.formula));
+    }
+    void number(std::string_view key, Index number) {
+        if (number != nowhere) say(key, text(tree_.numbers[number]));
+    }
     void span(std::string_view key, Span span) { say(key, text(span)); }
 
     [[nodiscard]] std::string text(const Number& number) const {

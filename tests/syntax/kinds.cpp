@@ -91,6 +91,12 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
                 return named(property.of, std::array{"density", "takes_up"});
             },
             [](const Cas&) { return std::string("cas"); },
+            [](const Equilibrium& line) {
+                return named(line.of, std::array{"in_water", "escapes"});
+            },
+            [](const Interaction&) { return std::string("pair"); },
+            [](const Bystanders&) { return std::string("bystander"); },
+            [](const SaltOf&) { return std::string("salt_of"); },
             [](const Reaction&) { return std::string("reaction"); },
             [](const Excess&) { return std::string("excess"); },
             [](const Vessel&) { return std::string("vessel"); },

@@ -14,6 +14,7 @@
 #include <variant>
 #include <vector>
 
+#include "scruple/check/acid_base.hpp"
 #include "scruple/chemistry/formula.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
 #include "scruple/quantity/unit.hpp"
@@ -80,12 +81,47 @@ struct Ion {
     chemistry::Formula formula{};
 };
 
+/// What becomes of ions and molecules in water: `HCO3- -> CO3-2 + H+`, and how strongly.
+struct Equilibrium {
+    std::vector<Ion> left{}, right{};
+    chemistry::Constant constant{};
+    std::string_view source{};
+    Place place{};
+};
+
+/// A molecule that leaves the water as a gas: its pK is that of mol/kg in water at 1 atm of the gas.
+struct Escape {
+    Ion molecule{};
+    chemistry::Constant constant{};
+    double in_air_atm = 0;  ///< how much of it the air holds
+    std::string_view source{};
+};
+
+/// Two ions of opposite charge: the ε of the specific ion interaction theory, in kg/mol.
+struct IonPair {
+    Ion one{}, other{};
+    double epsilon = 0;
+    std::optional<double> give_or_take{};
+    std::string_view source{};
+};
+
+/// An ion or molecule that is neither acid nor base in water.
+struct Bystander {
+    Ion ion{};
+    std::string_view source{};
+};
+
 struct Chemical {
     std::string_view name{};
     std::vector<std::pair<std::string_view, Id>> also{};  ///< other names, with the form they imply (or none)
     std::vector<Form> forms{};
     std::vector<std::string_view> grades{};
     std::vector<Ion> ions{};
+    std::vector<Equilibrium> equilibria{};
+    std::vector<Escape> escapes{};
+    std::vector<IonPair> pairs{};
+    std::vector<Bystander> bystanders{};
+    Id salt_of = none;  ///< the chemical whose equilibria hold for its ions, where several could
     std::vector<std::string_view> acts_as{};
     std::vector<Density> densities{};
     std::vector<Solubility> solubilities{};
@@ -371,7 +407,8 @@ struct Model {
     std::vector<Plan> plans{};
     std::vector<FilmFormat> formats{};
 
-    Id water = none;  ///< the chemical `water`
+    Id water = none;       ///< the chemical `water`
+    AcidBase acid_base{};  ///< what all chemicals are in water
 
     /// Normal names (syntax::normal_name) to ids.
     std::unordered_map<std::string, std::pair<Id, Id>> chemical_names{};  ///< to chemical and implied form
@@ -391,6 +428,8 @@ struct Model {
 [[nodiscard]] std::string shown_name(const Model& model, Id section_id);
 /// `part A`, `working film`, `` for a whole recipe
 [[nodiscard]] std::string section_words(const Section& section);
+/// `HCO3- -> CO3-2 + H+`
+[[nodiscard]] std::string written(const Equilibrium& equilibrium);
 /// `sodium carbonate (monohydrate)`; the form is left out where the chemical has only one.
 [[nodiscard]] std::string shown_name(const Chemical& chemical, Id form);
 

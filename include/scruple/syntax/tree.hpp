@@ -250,6 +250,36 @@ struct Cas {
     Span number;
 };
 
+/// `in water HCO3- -> CO3-2 + H+ pK 10.33, 14.7 kJ/mol, -249 J/mol K, give or take 0.02 from "…"`
+/// `escapes CO2 pK 1.47, -19.7 kJ/mol, in air 0.0004 atm`
+struct Equilibrium {
+    enum class Of : std::uint8_t { equilibrium, gas } of;
+    Slice left, right;  ///< of ions
+    Span formula;       ///< gas
+    Number pk;
+    Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;  ///< of numbers
+    Name source;
+};
+
+/// `pair Na+ with CO3-2 -0.08 kg/mol, give or take 0.03 from "…"`
+struct Interaction {
+    Span one, other;
+    Number value;
+    Index give_or_take = nowhere;  ///< of numbers
+    Name source;
+};
+
+/// `bystander Na+, Cl-`
+struct Bystanders {
+    Slice formulas;  ///< of names
+    Name source;
+};
+
+/// `salt of isoascorbic acid`
+struct SaltOf {
+    Name acid;
+};
+
 /// `reaction borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`
 struct Reaction {
     Slice left;  ///< of terms
@@ -412,9 +442,9 @@ struct Unread {
 };
 
 using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form,
-                          WordList, Ions, Dissolves, Property, Cas, Reaction, Excess, Vessel, Area, Instrument, Dropper,
-                          Bottles, Postage, Step, VesselStep, Ingredient, Bare, LogEntry, PlanEntry, PriceEntry,
-                          ProcessEntry, CommentOnly, Unread>;
+                          WordList, Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf,
+                          Reaction, Excess, Vessel, Area, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
+                          Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
 struct Statement {
     Span span;     ///< the statement, without indentation and comment

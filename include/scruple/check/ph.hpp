@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// The pH of a solution from its contents.
+#pragma once
+
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scruple/check/contents.hpp"
+
+namespace scruple::check {
+
+/// A pH, and how sure it is.
+struct Ph {
+    double value = 0;
+    double low = 0, high = 0;
+    double celsius = 20;
+    double ionic_strength = 0;              ///< mol/kg water
+    std::vector<std::string> widened_by{};  ///< what makes the range wide, the most first
+};
+
+/// Why no pH is given: `nothing is known of Cu+2 in water (copper sulfate)`
+struct NoPh {
+    std::string why;
+};
+
+/// The temperature for which a pH is given where nobody says another: a darkroom's.
+inline constexpr double usual_celsius = 20;
+
+/// By chemistry::speciate over what the library says of the contents in water. Carbon dioxide is kept in `value`;
+/// where it would stand at more than a tenth of an atmosphere, the range goes on to what it is when it has left for
+/// the air. The range adds up
+///   - by the root of the sum of squares: each constant's and each ion pair's give-or-take, and 1 % of each amount
+///     (or what the content says);
+///   - the model's own: 0.15 √I / (1 + √I), as far as two models of activity differ in tests/reference/phreeqc_pH.csv,
+///     and where no ion pairs are known 0.3 I more, up to I = 1.
+[[nodiscard]] std::variant<Ph, NoPh> ph_of(const Model& model, std::span<const Content> contents, double celsius);
+
+}  // namespace scruple::check

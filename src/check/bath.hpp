@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// Contents as a mixture of acids and bases in water.
+#pragma once
+
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scruple/check/contents.hpp"
+
+namespace scruple::check {
+
+/// The part of the table of acids and bases that a solution needs, ready to be worked out.
+class Bath {
+  public:
+    /// Or why it cannot be.
+    [[nodiscard]] static std::variant<Bath, std::string> of(const Model& model, std::span<const Content> contents,
+                                                            double celsius);
+
+    [[nodiscard]] chemistry::Speciation solve() const { return chemistry::speciate(mixture_); }
+    /// With one constant of the table off by so much.
+    [[nodiscard]] chemistry::Speciation solve_with_constant(Id constant, double off) const;
+    /// With one of pairs() off by so much.
+    [[nodiscard]] chemistry::Speciation solve_with_pair(std::size_t pair, double off) const;
+    /// With one of the contents more by that share.
+    [[nodiscard]] chemistry::Speciation solve_with_content(const Content& content, double share) const;
+    /// With a gas of the table as the air holds it.
+    [[nodiscard]] chemistry::Speciation solve_open(const AcidBase::Gas& gas) const;
+
+    /// How strongly a gas presses out of the solution, in atm; 0 where it is not in it.
+    [[nodiscard]] double pressure(const AcidBase::Gas& gas, const chemistry::Speciation& found) const;
+
+    [[nodiscard]] const std::vector<Id>& constants() const { return constants_; }
+    [[nodiscard]] const std::vector<Id>& pairs() const { return pairs_; }
+
+  private:
+    Bath(const Model& model, double celsius) : table_(&model.acid_base) { mixture_.celsius = celsius; }
+    void add(const Content& content, double kg_of_water);
+    void gather_species();
+    void set_constants(Id shifted, double off);
+
+    const AcidBase* table_;
+    chemistry::Mixture mixture_;
+    std::vector<Id> known_;              ///< of each species, in the table
+    std::vector<Id> local_;              ///< of each of the table's, the species; none where it is not in it
+    std::vector<Id> local_component_;    ///< of each of the table's components
+    std::vector<double> totals_;         ///< mol/kg of the table's components
+    std::vector<Id> constants_, pairs_;  ///< of the table, that matter here
+    double kg_of_water_ = 1;
+};
+
+}  // namespace scruple::check
