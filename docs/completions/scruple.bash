@@ -4,7 +4,7 @@
 
 _scruple_options() {
     case $1 in
-    card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --in --as --out --help ;;
+    card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --at --in --as --out --help ;;
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
@@ -51,7 +51,7 @@ _scruple() {
         COMPREPLY=($(compgen -W "$(_scruple_names chemicals)" -- "$current"))
         COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
     --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
-    --make | --films | --sheets | --area | --with | --variant | --mixed | --as-form) ;;
+    --make | --films | --sheets | --area | --with | --variant | --mixed | --at | --as-form) ;;
     *)
         if [[ $current == -* ]]; then
             COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))

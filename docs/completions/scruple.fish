@@ -41,6 +41,7 @@ complete -c scruple -n '__scruple_command card scaled' -l from-shelf -d 'meet ot
 complete -c scruple -n '__scruple_command card scaled' -l variant -x -d 'variant of the recipe'
 complete -c scruple -n '__scruple_command card' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
 complete -c scruple -n '__scruple_command card' -l mixed -x -d 'day of mixing'
+complete -c scruple -n '__scruple_command card' -l at -x -d 'how warm it is for the pH'
 complete -c scruple -n '__scruple_command weigh' -l as-form -x -d 'the form there is'
 complete -c scruple -n '__scruple_command tidy' -l check -d 'change nothing, list what would change'
 

@@ -20,6 +20,11 @@ double room_of(const Chemical& chemical, const Content& content) {
     return room - content.mol_per_l * form.formula.water.to_double() * ml_of_crystal_water;
 }
 
+/// What water alone gives off, beside H+.
+bool is_hydroxide(const AcidBase::Known& known) {
+    return known.species.component == chemistry::no_component && known.species.charge < 0;
+}
+
 double kg_of_water(const Model& model, std::span<const Content> contents, double celsius) {
     double room = 0;
     for (const auto& content : contents) room += room_of(model.chemicals[content.chemical], content);
@@ -30,6 +35,7 @@ double kg_of_water(const Model& model, std::span<const Content> contents, double
 
 std::variant<Bath, std::string> Bath::of(const Model& model, std::span<const Content> contents, double celsius) {
     const auto& table = model.acid_base;
+    if (std::ranges::none_of(table.known, is_hydroxide)) return "the chemical `water` does not say how it falls apart";
     for (const auto& content : contents) {
         const auto& missing = table.chemicals[content.chemical].missing;
         if (!missing.empty())
@@ -114,6 +120,14 @@ chemistry::Speciation Bath::solve_with_content(const Content& content, double sh
         other.mixture_.totals[local_component_[species.component]] +=
             share * content.mol_per_l * coefficient * species.units / kg_of_water_;
     }
+    return other.solve();
+}
+
+chemistry::Speciation Bath::solve_with_trace(int charge, double mol_per_kg) const {
+    Bath other = *this;
+    const auto component = static_cast<chemistry::Index>(mixture_.totals.size());
+    other.mixture_.species.push_back({.charge = charge, .component = component});
+    other.mixture_.totals.push_back(mol_per_kg);
     return other.solve();
 }
 

@@ -25,6 +25,8 @@ class Bath {
     [[nodiscard]] chemistry::Speciation solve_with_pair(std::size_t pair, double off) const;
     /// With one of the contents more by that share.
     [[nodiscard]] chemistry::Speciation solve_with_content(const Content& content, double share) const;
+    /// With so much of an acid (negative charge) or alkali (positive) that nothing else has to do with.
+    [[nodiscard]] chemistry::Speciation solve_with_trace(int charge, double mol_per_kg) const;
     /// With a gas of the table as the air holds it.
     [[nodiscard]] chemistry::Speciation solve_open(const AcidBase::Gas& gas) const;
 

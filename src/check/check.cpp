@@ -176,6 +176,10 @@ class Checker {
 
     void judge() {
         judge_circles(model(), out());
+        for (Id id = 0; id < model().sections.size(); ++id) {
+            auto section_reader = reader(model().sections[id].place.file, out());
+            find_amounts(section_reader, model(), id);
+        }
         for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
             const auto& section = model().sections[i];
             if (section.kind == SectionKind::conversion) return;
@@ -188,6 +192,7 @@ class Checker {
         for (Id id = 0; id < model().sections.size(); ++id) {
             auto section_reader = reader(model().sections[id].place.file, out());
             judge_expectations(section_reader, id, tables);
+            judge_ph(section_reader, id, tables);
         }
     }
 

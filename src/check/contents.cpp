@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "contents_table.hpp"
+#include "give_or_take.hpp"
 #include "ingredients_of.hpp"
 
 namespace scruple::check {
@@ -16,6 +17,8 @@ void add_to(std::vector<Content>& contents, const Content& more, double share) {
     };
     auto found = std::ranges::find_if(contents, same);
     if (found == contents.end()) found = contents.insert(contents.end(), {more.chemical, more.form});
+    found->give_or_take =
+        give_or_take_of_sum(found->mol_per_l, found->give_or_take, more.mol_per_l * share, more.give_or_take);
     found->g_per_l += more.g_per_l * share;
     found->mol_per_l += more.mol_per_l * share;
 }
@@ -71,7 +74,9 @@ void ContentsTable::add(Known& known, const Addition& addition, const Exact& mea
     if (measure.is_zero() || addition.chemical == model_.water) return;
     if (addition.solution == none) {
         const auto dose = dose_of(model_, addition, measure);
-        add_to(known.contents, {addition.chemical, addition.form, dose.grams.to_double() * 1000, dose.mol * 1000},
+        add_to(known.contents,
+               {addition.chemical, addition.form, dose.grams.to_double() * 1000, dose.mol * 1000,
+                give_or_take(model_, addition, measure)},
                per_ml);
         return;
     }

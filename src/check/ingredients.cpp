@@ -81,7 +81,6 @@ void LineReader::take(const syntax::Ingredient& line) {
     }
     read_details(line.details, addition);
     if (addition.how == Addition::How::part_now) divide(addition, span);
-    if (addition.how == Addition::How::unknown) reader_.report(Kind::amount_left_open, span, {name_of(addition)});
     section_.lines.emplace_back(std::move(addition));
 }
 

@@ -41,6 +41,10 @@ void read_nothing(BlockContext context);  ///< lines before the first heading
 void judge_volumes(Reader& reader, Id section);
 /// That there is a conversion for each line that says `by conversion`.
 void judge_conversions(Reader& reader, Id section);
+/// Finds the amounts that are written `?` from what is expected of their solution, and puts them in.
+void find_amounts(Reader& reader, Model& model, Id section);
+/// What its `expect pH` lines say, and acids that stand where their salts would do better.
+void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// Solutions that go into themselves, each circle once.

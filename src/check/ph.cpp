@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "scruple/check/ph.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,8 +14,8 @@ namespace {
 using chemistry::Speciation;
 
 constexpr double worth_saying = 0.05;  // of a pH
+constexpr double traces = 1e-5;        // mol/kg; about the carbon dioxide that water takes from air
 constexpr double fizzing = 0.1;        // atm; a stirred beaker loses a gas that presses so. Common practice, no source
-constexpr double usual_share = 0.01;   // of an amount
 // How much more a pK without an enthalpy may be off a degree away from 25 °C; from what those with one move.
 constexpr double per_degree = 0.01;
 
@@ -62,6 +64,7 @@ class Finder {
         by_constants();
         by_pairs();
         by_amounts();
+        by_traces();
         by_model();
         ph_.low = ph_.value - width_.half();
         ph_.high = ph_.value + width_.half();
@@ -95,13 +98,20 @@ class Finder {
 
     void by_amounts() {
         for (const auto& content : contents_)
-            width_.add(off(bath_.solve_with_content(content, content.give_or_take.value_or(usual_share))),
+            width_.add(off(bath_.solve_with_content(content, content.give_or_take)),
                        "how exactly " + std::string(model_.chemicals[content.chemical].name) + " is weighed");
+    }
+
+    /// What the air and the jars bring decides where nothing holds the pH.
+    void by_traces() {
+        const double acid = std::abs(off(bath_.solve_with_trace(-1, traces)));
+        const double alkali = std::abs(off(bath_.solve_with_trace(1, traces)));
+        width_.add(std::max(acid, alkali), "traces from the air and the jars, since little in it holds the pH");
     }
 
     void by_model() {
         const double root = std::sqrt(found_.ionic_strength);
-        width_.add_fixed(0.15 * root / (1 + root), "so strong a solution, for which models of activity differ");
+        width_.add_fixed(0.15 * root / (1 + root), "its strength, for which models of activity differ");
         width_.add_fixed(0.3 * found_.davies_share * std::min(found_.ionic_strength, 1.0),
                          "ions without figures for how they act on each other");
     }
@@ -132,6 +142,18 @@ std::variant<Ph, NoPh> ph_of(const Model& model, std::span<const Content> conten
     const auto bath = Bath::of(model, contents, celsius);
     if (const auto* why = std::get_if<std::string>(&bath)) return NoPh{*why};
     return Finder(model, contents, std::get<Bath>(bath), celsius).run();
+}
+
+std::optional<double> ph_value_of(const Model& model, std::span<const Content> contents, double celsius) {
+    const auto bath = Bath::of(model, contents, celsius);
+    if (!std::holds_alternative<Bath>(bath)) return std::nullopt;
+    const auto found = std::get<Bath>(bath).solve();
+    return found.converged ? std::optional(found.ph) : std::nullopt;
+}
+
+std::string shown(double ph, const Ph& range) {
+    const int places = range.high - range.low < 0.2 ? 2 : 1;
+    return fmt::format("{:.{}f}", ph, places);
 }
 
 }  // namespace scruple::check

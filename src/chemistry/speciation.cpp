@@ -13,6 +13,7 @@ namespace {
 
 constexpr double at_rest = 1e-9;  // of ln γ
 constexpr int most_rounds = 300;
+constexpr double most_off = 1e-9;  // of charges and masses
 
 /// Takes a step towards the new coefficients, shorter each time the last one did not come nearer.
 class Damped {
@@ -55,6 +56,7 @@ Speciation speciate(const Mixture& mixture) {
     for (double& value : result.log_gamma) value *= std::numbers::log10e;
     result.charge_residual = balance.charge_residual();
     result.mass_residual = balance.mass_residual();
+    result.converged = result.converged && result.charge_residual < most_off && result.mass_residual < most_off;
     result.molality = std::move(balance.molality);
     return result;
 }

@@ -44,6 +44,10 @@ void Asked::volume(std::string_view option, const std::string& amount) {
     add(option, amount, "water ", "");
 }
 
+void Asked::temperature(std::string_view option, const std::string& warmth) {
+    add(option, warmth, "water 1 ml at ", "");
+}
+
 void Asked::ingredient(std::string_view option, const std::string& line) {
     add(option, line, "", "");
 }

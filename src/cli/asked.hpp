@@ -17,6 +17,8 @@ class Asked {
     void volume(std::string_view option, const std::string& amount);
     /// `metol 43 g` of `--with`
     void ingredient(std::string_view option, const std::string& line);
+    /// `24 C` of `--at`
+    void temperature(std::string_view option, const std::string& warmth);
     /// `6 films 135`, `0.5 m2`
     void uses(std::string_view option, const std::string& item);
 

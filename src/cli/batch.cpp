@@ -62,16 +62,29 @@ void require_a_use(const driver::Loaded& loaded, const Meant& meant, const plan:
 
 }  // namespace
 
+bool says_how_much(const Call& call) {
+    return call.has("--make") || call.has("--with") || for_uses(call);
+}
+
 Asked asked_amounts(const Call& call) {
     if (int(call.has("--make")) + int(call.has("--with")) + int(for_uses(call)) > 1)
         throw Stop{Exit::wrong_call, "how much to make is said in more than one way"};
     Asked asked;
     if (const auto amount = call.value("--make")) asked.volume("--make", *amount);
     if (const auto amount = call.value("--with")) asked.ingredient("--with", *amount);
+    if (const auto warmth = call.value("--at")) asked.temperature("--at", *warmth);
     if (const auto amount = call.value("--area")) asked.uses("--area", *amount);
     add_counted(asked, call, "--films");
     add_counted(asked, call, "--sheets");
     return asked;
+}
+
+std::optional<check::Exact> at_celsius(const Call& call, const driver::Loaded& loaded) {
+    if (!call.has("--at")) return std::nullopt;
+    const auto& at = asked_addition(loaded, "--at").at;
+    if (!at || at->low != at->high || at->low < 0 || at->high > 60)
+        throw Stop{Exit::wrong_call, "`--at` takes one temperature from 0 to 60 °C: `--at 24C`"};
+    return at->low;
 }
 
 plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded) {

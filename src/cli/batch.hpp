@@ -12,8 +12,14 @@ namespace scruple::cli {
 /// The amounts of --make, --films, --sheets, --area and --with. Throws Stop where they contradict each other.
 [[nodiscard]] Asked asked_amounts(const Call& call);
 
+/// Whether one of those says how much to make; `--at` alone does not.
+[[nodiscard]] bool says_how_much(const Call& call);
+
 /// What those amounts come to in the workspace that was opened with them.
 [[nodiscard]] plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded);
+
+/// How warm the solution is for its pH, where the call says so.
+[[nodiscard]] std::optional<check::Exact> at_celsius(const Call& call, const driver::Loaded& loaded);
 
 /// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
 void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);

@@ -78,10 +78,11 @@ Outcome card_job(const Call& call) {
     const Loaded loaded = open_for_the_bench(call, asked);
     const check::Model& model = loaded.checked.model;
     const Meant meant = find_solution(loaded, call.name());
-    if (!asked.sources().empty()) require_one_solution(loaded, meant);
+    if (says_how_much(call)) require_one_solution(loaded, meant);
 
     plan::CardRequest request{check::none, variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
                               bench(call, loaded), day};
+    request.at_celsius = at_celsius(call, loaded);
     add_substitutions(call, loaded, meant, request);
     std::vector<plan::Card> cards;
     for (const check::Id section : meant.sections) {

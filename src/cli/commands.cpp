@@ -22,6 +22,7 @@ constexpr std::array option_table{
     OptionInfo{"--variant", "NAME", 1, false, "--variant soft", "which variant of the recipe"},
     OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
+    OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
@@ -48,7 +49,7 @@ constexpr CommandInfo check_command{
     check_examples};
 
 constexpr Options card_options = {"--make",    "--films", "--sheets", "--area", "--with", "--instead", "--from-shelf",
-                                  "--variant", "--bench", "--mixed",  "--in",   "--as",   "--out"};
+                                  "--variant", "--bench", "--mixed",  "--at",   "--in",   "--as",      "--out"};
 constexpr Examples card_examples = {
     {"scruple card Heron part A --make 500ml", "half a litre of part A"},
     {"scruple card Heron working --films 6 135", "as much as six films take"},

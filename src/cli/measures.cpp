@@ -56,7 +56,7 @@ Words with_measures_joined(const Words& arguments) {
     for (std::size_t at = 0; at < arguments.size();) {
         const std::string& option = arguments[at];
         take_joined(result, arguments, at, 1);
-        if (option == "--make" || option == "--area") {
+        if (option == "--make" || option == "--area" || option == "--at") {
             take_joined(result, arguments, at, words_of_amount(arguments, at));
         } else if (option == "--sheets") {
             take_joined(result, arguments, at, 1);

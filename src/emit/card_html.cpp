@@ -132,10 +132,17 @@ Markup life(const Card& card) {
 }
 
 Markup contents(const Card& card) {
-    html::Table table({"what", "form", "g/l", "mol/l"}, 2);
+    html::Table table({"what", "form", "g/l", "mol/l", "or so"}, 3);
     for (const plan::ContentRow& row : card.contents)
-        table.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)});
-    return html::section("What is in it", table.take());
+        table.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l),
+                   words::give_or_take(row)});
+    Markup all = table.take();
+    if (card.ph) {
+        const std::string value = card.ph->value ? " " + card.ph->text : "";
+        all += element("p", words::ph_head(*card.ph) + value);
+        for (const std::string& line : words::ph_remarks(*card.ph)) all += element("p", line);
+    }
+    return html::section("What is in it", all);
 }
 
 Markup warnings(const Card& card) {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Mixing cards as JSON: docs/schemas/card.json and cards.json say what is in it.
+#include <fmt/format.h>
+
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -59,11 +61,18 @@ Value work_line(const plan::Work& work) {
     return all;
 }
 
+constexpr int ph_places = 2;
+
+Value rounded(double value, int places) {
+    return json::number(fmt::format("{:.{}f}", value, places));
+}
+
 Value content(const plan::ContentRow& row) {
     Value all;
     all["chemical"] = row.chemical;
     all["g_per_l"] = json::number(words::table_figure(row.g_per_l));
     all["mol_per_l"] = json::number(words::table_figure(row.mol_per_l));
+    all["give_or_take_percent"] = rounded(row.give_or_take * 100, 2);
     all["form"] = json::text_or_null(row.form);
     return all;
 }
@@ -108,6 +117,19 @@ Value substitution(const plan::Substitution& it) {
     return all;
 }
 
+Value ph(const std::optional<plan::PhRow>& row) {
+    if (!row) return nullptr;
+    const auto figure = [&](double value) { return row->value ? rounded(value, ph_places) : Value(nullptr); };
+    Value all;
+    all["value"] = figure(row->value.value_or(0));
+    all["low"] = figure(row->low);
+    all["high"] = figure(row->high);
+    all["at"] = rounded(row->celsius, 1);
+    all["text"] = row->text;
+    all["widened_by"] = row->widened_by;
+    return all;
+}
+
 void add_the_rest(Value& all, const Card& card) {
     all["is_a"] = json::text_or_null(card.is_a);
     all["strength"] = json::text_or_null(card.strength);
@@ -135,6 +157,7 @@ Value one_card(const Card& card) {
     all["gather"] = json::each(card.gather, gathered);
     all["work"] = json::each(card.work, work_line);
     all["contents"] = json::each(card.contents, content);
+    all["ph"] = ph(card.ph);
     all["cautions"] = json::each(card.cautions, caution);
     all["warnings"] = json::each(card.warnings, warning);
     add_the_rest(all, card);

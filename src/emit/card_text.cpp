@@ -125,11 +125,17 @@ void life(Sheet& sheet, const Card& card) {
 void contents(Sheet& sheet, const Card& card) {
     if (card.contents.empty()) return;
     sheet.heading("What is in it");
-    sheet.item("", "", fmt::format("{:>10}   {:>10}", "g/l", "mol/l"));
+    sheet.item("", "", fmt::format("{:>10}   {:>10}   {:>8}", "g/l", "mol/l", "or so"));
     for (const plan::ContentRow& row : card.contents)
-        sheet.item(
-            "", words::chemical(row.chemical, row.form),
-            fmt::format("{:>10}   {:>10}", words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)));
+        sheet.item("", words::chemical(row.chemical, row.form),
+                   fmt::format("{:>10}   {:>10}   {:>8}", words::table_figure(row.g_per_l),
+                               words::table_figure(row.mol_per_l), words::give_or_take(row)));
+}
+
+void ph(Sheet& sheet, const Card& card) {
+    if (!card.ph) return;
+    sheet.item("", words::ph_head(*card.ph), card.ph->value ? card.ph->text : "");
+    for (const std::string& line : words::ph_remarks(*card.ph)) sheet.indented(2, line);
 }
 
 void list(Sheet& sheet, std::string_view heading, const std::vector<std::string>& lines) {
@@ -166,6 +172,7 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     end_checks(sheet, card);
     life(sheet, card);
     contents(sheet, card);
+    ph(sheet, card);
     substituted(sheet, card);
     list(sheet, "What was assumed", card.assumed);
     warnings(sheet, card);

@@ -47,6 +47,7 @@ std::string chemical_html(const check::Chemical& chemical) {
     all += lines("Grades", words::owned(chemical.grades));
     const std::string ions = words::ions(chemical);
     if (!ions.empty()) all += lines("In water it is", {ions});
+    all += lines("In water", words::equilibria(chemical));
     all += lines("Density", words::densities(chemical));
     all += lines("Dissolves", words::solubilities(chemical));
     all += hazards(chemical);

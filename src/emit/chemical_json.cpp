@@ -61,6 +61,18 @@ Value solubility(const Chemical& chemical, const check::Solubility& row) {
     return all;
 }
 
+Value equilibrium(const check::Equilibrium& it) {
+    const auto or_null = [](const std::optional<double>& value) { return value ? Value(*value) : Value(nullptr); };
+    Value all;
+    all["reaction"] = written(it);
+    all["pk"] = it.constant.pk;
+    all["kj_per_mol"] = or_null(it.constant.enthalpy);
+    all["j_per_mol_k"] = or_null(it.constant.heat_capacity);
+    all["give_or_take"] = it.constant.give_or_take;
+    all["source"] = json::text_or_null(it.source);
+    return all;
+}
+
 Value other_name(const Chemical& chemical, const std::pair<std::string_view, check::Id>& also) {
     Value all;
     all["name"] = also.first;
@@ -78,6 +90,8 @@ std::string chemical_json(const check::Chemical& chemical) {
     all["forms"] = json::each(chemical.forms, form);
     all["grades"] = words::owned(chemical.grades);
     all["ions"] = json::text_or_null(words::ions(chemical));
+    all["equilibria"] = json::each(chemical.equilibria, equilibrium);
+    all["in_water"] = words::equilibria(chemical);
     all["acts_as"] = words::owned(chemical.acts_as);
     all["densities"] = json::each(chemical.densities, [&](const auto& row) { return density(chemical, row); });
     all["dissolves"] = json::each(chemical.solubilities, [&](const auto& row) { return solubility(chemical, row); });

@@ -47,6 +47,7 @@ std::string chemical_text(const check::Chemical& chemical, const TextStyle& styl
     lines(sheet, "Grades", words::owned(chemical.grades));
     const std::string ions = words::ions(chemical);
     if (!ions.empty()) lines(sheet, "In water it is", {ions});
+    lines(sheet, "In water", words::equilibria(chemical));
     lines(sheet, "Density", words::densities(chemical));
     lines(sheet, "Dissolves", words::solubilities(chemical));
     hazards(sheet, chemical);

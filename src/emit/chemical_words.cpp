@@ -20,6 +20,14 @@ std::string at_celsius(const std::optional<check::Interval>& at) {
     return at ? " at " + celsius(*at) : std::string();
 }
 
+/// `pK 10.339 ± 0.02 at 25 °C, 14.7 kJ/mol, -249 J/(mol K)`
+std::string constant(const chemistry::Constant& it) {
+    std::string text = fmt::format("pK{}{:g} ± {:g} at 25{}°C", unit_blank, it.pk, it.give_or_take, unit_blank);
+    if (it.enthalpy) text += fmt::format(", {:g}{}kJ/mol", *it.enthalpy, unit_blank);
+    if (it.heat_capacity) text += fmt::format(", {:g}{}J/(mol K)", *it.heat_capacity, unit_blank);
+    return text;
+}
+
 }  // namespace
 
 std::string celsius(const check::Interval& at) {
@@ -83,6 +91,21 @@ std::string ions(const check::Chemical& chemical) {
     for (const check::Ion& ion : chemical.ions)
         parts.push_back(ion.coefficient == 1 ? std::string(ion.text) : fmt::format("{} {}", ion.coefficient, ion.text));
     return listed(parts, " + ");
+}
+
+std::vector<std::string> equilibria(const check::Chemical& chemical) {
+    std::vector<std::string> lines;
+    for (const check::Equilibrium& it : chemical.equilibria)
+        lines.push_back(fmt::format("{}, {}{}", written(it), constant(it.constant), in_brackets(it.source)));
+    for (const check::Escape& it : chemical.escapes)
+        lines.push_back(fmt::format("{} leaves as a gas, {}, {:g}{}atm of it in air{}", it.molecule.text,
+                                    constant(it.constant), it.in_air_atm, unit_blank, in_brackets(it.source)));
+    for (const check::Bystander& it : chemical.bystanders)
+        lines.push_back(fmt::format("{} is neither acid nor base{}", it.ion.text, in_brackets(it.source)));
+    for (const check::IonPair& it : chemical.pairs)
+        lines.push_back(fmt::format("{} with {}, {:g}{}kg/mol{}", it.one.text, it.other.text, it.epsilon, unit_blank,
+                                    in_brackets(it.source)));
+    return lines;
 }
 
 std::vector<std::string> owned(const std::vector<std::string_view>& views) {

@@ -25,6 +25,8 @@ namespace scruple::emit::words {
 [[nodiscard]] std::vector<std::string> solubilities(const check::Chemical& chemical);
 /// `2 Na+ + CO3-2`
 [[nodiscard]] std::string ions(const check::Chemical& chemical);
+/// What becomes of it in water, with every constant and its source, one a line.
+[[nodiscard]] std::vector<std::string> equilibria(const check::Chemical& chemical);
 [[nodiscard]] std::vector<std::string> owned(const std::vector<std::string_view>& views);
 
 /// The form's name, or empty for `none`.

@@ -7,6 +7,7 @@
 #include "card_facts.hpp"
 #include "measures.hpp"
 #include "script.hpp"
+#include "scruple/check/ph.hpp"
 #include "settle.hpp"
 #include "words.hpp"
 #include "work.hpp"
@@ -80,7 +81,9 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
 }
 
 void fill_facts(const Model& model, const CardRequest& request, const Exact& makes_ml, Card& card) {
-    card.contents = content_rows(model, request.section, request.variant);
+    const auto contents = contents_with_leftovers(model, request.section, request.variant);
+    card.contents = content_rows(model, contents);
+    card.ph = ph_row(model, contents, request.at_celsius ? request.at_celsius->to_double() : check::usual_celsius);
     card.capacity = capacity_words(model, request.section, makes_ml);
     card.cautions = cautions_of(model, request.section);
     card.hazards = hazards_of(model, request.section);

@@ -4,7 +4,7 @@
 #include "card_facts.hpp"
 #include "ingredients.hpp"
 #include "script.hpp"
-#include "scruple/check/contents.hpp"
+#include "scruple/check/ph.hpp"
 #include "ways.hpp"
 #include "words.hpp"
 
@@ -66,18 +66,40 @@ void merge(std::vector<Content>& into, const Content& content) {
 
 }  // namespace
 
-std::vector<ContentRow> content_rows(const Model& model, Id section, std::size_t variant) {
+std::vector<Content> contents_with_leftovers(const Model& model, Id section, std::size_t variant) {
     std::vector<Content> contents = check::contents(model, section, variant);
     Leftovers leftovers(model, variant);
     for (const auto& [solution, share] : shares_of(model, section)) leftovers.add_section(solution, share);
     for (const Content& content : leftovers.contents) merge(contents, content);
+    return contents;
+}
+
+std::vector<ContentRow> content_rows(const Model& model, const std::vector<Content>& contents) {
     std::vector<ContentRow> rows;
     for (const Content& content : contents) {
         const check::Chemical& chemical = model.chemicals[content.chemical];
-        rows.push_back(
-            {std::string(chemical.name), form_name(chemical, content.form), content.g_per_l, content.mol_per_l});
+        rows.push_back({std::string(chemical.name), form_name(chemical, content.form), content.g_per_l,
+                        content.mol_per_l, content.give_or_take});
     }
     return rows;
+}
+
+std::optional<PhRow> ph_row(const Model& model, const std::vector<Content>& contents, double celsius) {
+    if (contents.empty()) return std::nullopt;
+    PhRow row;
+    row.celsius = celsius;
+    const auto found = check::ph_of(model, contents, celsius);
+    if (const auto* none = std::get_if<check::NoPh>(&found)) {
+        row.text = "none is given: " + none->why;
+        return row;
+    }
+    const auto& ph = std::get<check::Ph>(found);
+    row.value = ph.value;
+    row.low = ph.low;
+    row.high = ph.high;
+    row.text = shown(ph.value, ph) + " (" + shown(ph.low, ph) + " to " + shown(ph.high, ph) + ")";
+    row.widened_by = ph.widened_by;
+    return row;
 }
 
 }  // namespace scruple::plan

@@ -6,12 +6,19 @@
 #include <string>
 #include <vector>
 
+#include "scruple/check/contents.hpp"
 #include "scruple/plan/card.hpp"
 
 namespace scruple::plan {
 
 /// What the finished solution holds, by-products and the excess of conversions included.
-[[nodiscard]] std::vector<ContentRow> content_rows(const check::Model& model, check::Id section, std::size_t variant);
+[[nodiscard]] std::vector<check::Content> contents_with_leftovers(const check::Model& model, check::Id section,
+                                                                  std::size_t variant);
+[[nodiscard]] std::vector<ContentRow> content_rows(const check::Model& model,
+                                                   const std::vector<check::Content>& contents);
+/// None for water alone.
+[[nodiscard]] std::optional<PhRow> ph_row(const check::Model& model, const std::vector<check::Content>& contents,
+                                          double celsius);
 
 /// First what every card says, then recipe, parts, conversions and chemicals, each caution once.
 [[nodiscard]] std::vector<Caution> cautions_of(const check::Model& model, check::Id section);

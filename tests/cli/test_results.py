@@ -68,6 +68,26 @@ class Cards(Workspace):
     def test_the_day_of_mixing_is_on_the_card(self):
         self.assertIn("2026-12-03", self.scruple("card", "Tern", "--mixed", "2026-12-03"))
 
+    def test_the_ph_is_on_the_card_and_moves_with_the_temperature(self):
+        # 5 g/l sodium carbonate: 11.352 at 20 C and 11.244 at 25 C (tests/reference/phreeqc_pH.csv, S06).
+        self.put("knot.scruple", "recipe Knot\nwater 800 ml\nsodium carbonate (anhydrous) 5 g\nwater to make 1 l\n")
+        for words, celsius, wanted in (([], 20, 11.352), (["--at", "25", "C"], 25, 11.244), (["--at", "77F"], 25, 11.244)):
+            ph = self.json("card", "Knot", *words)["ph"]
+            self.assertAlmostEqual(ph["at"], celsius)
+            self.assertAlmostEqual(ph["value"], wanted, delta=0.03)
+            self.assertLess(ph["low"], wanted)
+            self.assertGreater(ph["high"], wanted)
+        self.assertIn("pH at 25\u00a0°C", self.scruple("card", "Knot", "--at", "25C"))
+        for wrong in ("5 g", "70 C", "-2 C", "20 to 24 C", "warm"):
+            self.refused("card", "Knot", "--at", wrong)
+
+    def test_where_something_is_not_known_in_water_no_ph_is_given(self):
+        self.put("skua.scruple", "recipe Skua\nwater 800 ml\ncopper sulfate (pentahydrate) 9 g\nwater to make 1 l\n")
+        ph = self.json("card", "Skua")["ph"]
+        self.assertIsNone(ph["value"])
+        self.assertIn("Cu+2", ph["text"])
+        self.assertIn("nothing is known of Cu+2 in water", self.scruple("card", "Skua"))
+
 
 class Scaled(Workspace):
     def setUp(self):

@@ -113,7 +113,9 @@ Card part_a() {
                    {"phenidone", "", figure({1, 10}, "g"), 0.00061654, false, true, ""},
                    {"Heron part B", "", figure({25, 2}, "ml"), 0, true, false, ""}};
     card.work = steps_of_part_a();
-    card.contents = {{"sodium sulfite", "anhydrous", 90.0 / 1.0, 0.714056}, {"metol", "", 5.0, 0.0145186}};
+    card.contents = {{"sodium sulfite", "anhydrous", 90.0 / 1.0, 0.714056, 0.0051},
+                     {"metol", "", 5.0, 0.0145186, 0.011}};
+    card.ph = {8.93, 8.81, 9.05, 24, "8.9 (8.8 to 9.1)", {"how well `HSO3- -> SO3-2 + H+` of sulfur dioxide is known"}};
     add_what_is_said(card);
     return card;
 }
@@ -142,6 +144,7 @@ Card hostile() {
     line.amount = measured(1, "g", hostile_text, 3);
     card.work = {line};
     card.contents = {{hostile_text, hostile_text, 1, 2}};
+    card.ph = {{}, 0, 0, 20, hostile_text, {hostile_text}};
     card.checks = card.capacity = card.assumed = card.sources = card.notes = {hostile_text};
     card.substituted = {{hostile_text, hostile_text, hostile_text, hostile_text, {hostile_text}}};
     card.keeps = {{hostile_text, {}}};

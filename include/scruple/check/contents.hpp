@@ -52,7 +52,7 @@ struct Content {
     Id chemical = none, form = none;
     double g_per_l = 0;  ///< of that form
     double mol_per_l = 0;
-    std::optional<double> give_or_take{};  ///< how far the amount may be off, as a share of it
+    double give_or_take = 0.01;  ///< how far the amount may be off, as a share of it
 };
 
 /// Everything in a section's solution but water, through the parts it is made of, in the order it goes in.

@@ -169,7 +169,8 @@ struct Addition {
     std::optional<Exact> now{};    ///< part_now: the piece weighed out for now (nullopt: a pinch)
     std::optional<Interval> at{};  ///< °C
     bool by_conversion = false;
-    Id made_by = none;  ///< which conversion, once that is settled; none: the first of those that make it
+    bool worked_out = false;  ///< a `?` whose amount was found from what is expected
+    Id made_by = none;        ///< which conversion, once that is settled; none: the first of those that make it
     bool optional = false;
     std::string_view optional_reason{};
     std::vector<Detail> details{};

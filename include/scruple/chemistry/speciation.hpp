@@ -56,7 +56,7 @@ struct Speciation {
     double mass_residual = 0;         ///< the largest of a component's total, over that total
     double davies_share = 0;  ///< of the charge on ions other than H+ and OH-, how much met no known interaction
     int rounds = 0;           ///< of the activity coefficients
-    bool converged = false;
+    bool converged = false;   ///< and both residuals below 1e-9
 };
 
 /// Mass action, mass balance and charge balance, with activity coefficients by

@@ -34,10 +34,11 @@ struct CardRequest {
     check::Id section = check::none;
     std::size_t variant = 0;
     HowMuch how_much;
-    check::Id bench = check::none;       ///< none: nothing is rounded to an instrument
-    std::optional<check::Day> mixed_on;  ///< fills the mixed-on and use-by lines
-    std::vector<Missing> instead{};      ///< to be met in other ways
-    bool from_shelf = false;             ///< and so all that the log does not have enough of
+    check::Id bench = check::none;             ///< none: nothing is rounded to an instrument
+    std::optional<check::Day> mixed_on;        ///< fills the mixed-on and use-by lines
+    std::vector<Missing> instead{};            ///< to be met in other ways
+    std::optional<check::Exact> at_celsius{};  ///< for the pH; else check::usual_celsius
+    bool from_shelf = false;                   ///< and so all that the log does not have enough of
 };
 
 /// One line of the gather list.
@@ -89,9 +90,19 @@ struct Work {
     bool clear_box = false;    ///< a box to tick for "clear"
 };
 
+/// The pH that the contents come to.
+struct PhRow {
+    std::optional<double> value;  ///< none where something in the solution is not known in water
+    double low = 0, high = 0;
+    double celsius = 0;
+    std::string text;                     ///< `11.6 (11.4 to 11.8)`, or why there is none
+    std::vector<std::string> widened_by;  ///< what makes the range wide
+};
+
 struct ContentRow {
     std::string chemical, form;
     double g_per_l = 0, mol_per_l = 0;
+    double give_or_take = 0;  ///< how far it may be off by weighing, measuring and the jar, as a share
 };
 
 /// A line that is met in another way than by a jar of what it names.
@@ -133,6 +144,7 @@ struct Card {
     std::vector<Gathered> gather;
     std::vector<Work> work;
     std::vector<ContentRow> contents;
+    std::optional<PhRow> ph;          ///< of what is not water alone
     std::vector<std::string> checks;  ///< `pH 11.2 to 11.6`
     std::vector<Life> keeps;
     std::string use_within;  ///< `2 h`

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// Amounts written `?`.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "workspace.hpp"
+
+using namespace scruple;
+using diagnostics::Kind;
+
+namespace {
+
+/// The amount that the n-th ingredient came to.
+double amount(const test::Workspace& workspace, std::size_t n) {
+    const auto& model = workspace.model();
+    const auto& lines = model.sections[test::section_called(model, "trial")].lines;
+    std::vector<const check::Addition*> additions;
+    for (const auto& line : lines)
+        if (const auto* addition = std::get_if<check::Addition>(&line)) additions.push_back(addition);
+    REQUIRE(additions.size() > n);
+    REQUIRE(additions[n]->worked_out);
+    return additions[n]->shares.front().to_double();
+}
+
+bool reports(const test::Workspace& workspace, Kind kind) {
+    return std::ranges::any_of(workspace.diagnostics(), [kind](const auto& one) { return one.kind == kind; });
+}
+
+void check_text(test::Workspace& workspace, const std::string& lines) {
+    workspace.add("trial.scruple", "recipe Trial\n" + lines);
+    workspace.check();
+}
+
+}  // namespace
+
+TEST_CASE("the salt of a buffer from its pH") {
+    // tests/reference/phreeqc_pH.csv, S19: 10 g/l acetic acid with 20 g/l of the trihydrate has pH 4.59 at 20 °C.
+    test::Workspace workspace;
+    check_text(workspace,
+               "water 800 ml\nacetic acid (10 % w/v) 100 ml\nsodium acetate (trihydrate) ? g\n"
+               "water to make 1 l\nexpect pH 4.59\n");
+    CHECK(amount(workspace, 2) == doctest::Approx(20).epsilon(0.05));
+    CHECK(reports(workspace, Kind::amount_found));
+    CHECK_FALSE(reports(workspace, Kind::amount_left_open));
+}
+
+TEST_CASE("an amount from a content, exactly") {
+    test::Workspace workspace;
+    check_text(workspace, "water 300 ml\nmetol ? g\nwater to make 500 ml\nexpect metol 6 g/l\n");
+    CHECK(amount(workspace, 1) == doctest::Approx(3).epsilon(1e-4));
+}
+
+TEST_CASE("two amounts at once") {
+    // S10: 5 g/l sodium carbonate and 15 g/l bicarbonate have pH 9.309 at 20 °C; the pK of the library is 0.01 higher.
+    test::Workspace workspace;
+    check_text(workspace,
+               "water 800 ml\nsodium carbonate (anhydrous) ? g\nsodium bicarbonate ? g\nwater to make 1 l\n"
+               "expect sodium bicarbonate 15 g/l\nexpect pH 9.32\n");
+    CHECK(amount(workspace, 1) == doctest::Approx(5).epsilon(0.05));
+    CHECK(amount(workspace, 2) == doctest::Approx(15).epsilon(1e-3));
+}
+
+TEST_CASE("what cannot be met is said, with how near it comes") {
+    test::Workspace workspace;
+    check_text(workspace, "water 800 ml\nboric acid ? g\nwater to make 1 l\nexpect pH 9\n");
+    CHECK(reports(workspace, Kind::amounts_not_found));
+    // More unknown than expected: nothing to find them by.
+    workspace.clear();
+    check_text(workspace, "water 800 ml\nboric acid ? g\nborax (decahydrate) ? g\nwater to make 1 l\nexpect pH 9\n");
+    CHECK(reports(workspace, Kind::amount_left_open));
+}
