@@ -47,9 +47,8 @@ struct at_most_volume : seq<quantity_said> {};
 struct at_most : seq<lit<"at most">, gap, at_most_volume, gap, per> {};
 struct replenish : seq<lit<"replenish">, gap, volume, gap, replenish_per, opt<sep, at_most>, ends> {};
 
-struct ph_low : seq<number_said> {};
-struct ph_high : seq<number_said> {};
-struct expect_ph : seq<lit<"expect pH">, gap, ph_low, opt<to, ph_high>, ends> {};
+struct ph_bound : seq<number_said> {};
+struct expect_ph : seq<lit<"expect pH">, gap, ph_bound, opt<to, ph_bound>, ends> {};
 struct content_rest : seq<gap, opt<form_given, gap>, range, ends> {};
 struct expect_content : seq<lit<"expect">, gap, name_up_to<content_rest>> {};
 

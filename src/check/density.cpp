@@ -13,6 +13,8 @@ const Exact water_ml_per_mol(18);
 const Exact salt_ml_per_gram(3, 10);
 const Exact other_ml_per_gram(3, 4);
 const Exact water_grams_per_mol(18015, 1000);
+/// An estimate needs no more digits, and sums of it stay small numbers.
+const Exact estimate_step(1, 10000);
 
 /// °C between two temperatures; a figure without one counts as 20 °C.
 Exact distance(const std::optional<Interval>& a, const Interval& b) {
@@ -65,9 +67,9 @@ Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& gra
     if (chemical.takes_up) return grams * *chemical.takes_up;
     const Exact per_gram = chemical.ions.empty() ? other_ml_per_gram : salt_ml_per_gram;
     if (form.formula.water.is_zero()) return grams * per_gram;
-    const Exact mol = grams / form.molar_mass;
-    const Exact water_mol = mol * form.formula.water;
-    return water_mol * water_ml_per_mol + (grams - water_mol * water_grams_per_mol) * per_gram;
+    const Exact water_mol = form.formula.water / form.molar_mass;
+    const Exact room = water_mol * water_ml_per_mol + (1 - water_mol * water_grams_per_mol) * per_gram;
+    return grams * room.rounded_to(estimate_step);
 }
 
 std::optional<Exact> saturated_grams_per_ml(const Chemical& chemical, const Addition& addition) {

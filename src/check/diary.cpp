@@ -86,7 +86,7 @@ bool read_subject(Reader& reader, const syntax::LogEntry& line, LogEntry& entry)
     }
     const bool fine = read_substance(reader, line, entry) && read_amount(reader, line, entry);
     read_supplier_name(reader, line, entry);
-    if (line.has_price) entry.price = read_money(reader, line.price);
+    if (line.price != syntax::nowhere) entry.price = read_money(reader, reader.tree.sums[line.price]);
     return fine;
 }
 

@@ -76,7 +76,7 @@ void read_price(Reader& reader, const syntax::PriceEntry& line, Supplier& suppli
     const auto of = resolve_chemical(reader, line.of);
     const auto& written = reader.tree.quantities[line.pack];
     const auto pack = read_any(reader, written);
-    const auto money = read_money(reader, line.price);
+    const auto money = read_money(reader, reader.tree.sums[line.price]);
     if (!of || !pack || !money) return;
     Price price{.chemical = of->chemical,
                 .form = of->form,
@@ -106,8 +106,9 @@ void read_supplier(BlockContext context, Supplier& supplier) {
         reader, block,
         overloaded{[&](const syntax::Postage& line) {
                        if (supplier.postage) reader.report(Kind::said_twice, reader.statement_span(), {"postage"});
-                       supplier.postage = read_money(reader, line.charge);
-                       if (line.has_free_over) supplier.free_over = read_money(reader, line.free_over);
+                       supplier.postage = read_money(reader, reader.tree.sums[line.charge]);
+                       if (line.free_over != syntax::nowhere)
+                           supplier.free_over = read_money(reader, reader.tree.sums[line.free_over]);
                        return true;
                    },
                    [&](const syntax::PriceEntry& line) {

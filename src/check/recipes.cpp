@@ -130,11 +130,12 @@ bool SectionReader::take(const syntax::Expect& line) {
     if (section_ == nullptr) return false;
     Expectation expectation{.ph = line.ph, .range = {}, .place = reader_.place(reader_.statement_span())};
     if (line.ph) {
-        const auto low = read_number(reader_, line.ph_low);
-        const auto high = line.ph_high.span.empty() ? low : read_number(reader_, line.ph_high);
+        const auto bounds = syntax::Tree::run(reader_.tree.numbers, line.ph_bounds);
+        const auto low = read_number(reader_, bounds.front());
+        const auto high = bounds.size() == 1 ? low : read_number(reader_, bounds.back());
         if (!low || !high) return true;
         if (*high < *low) {
-            const text::Span span{line.ph_low.span.begin, line.ph_high.span.end};
+            const text::Span span{bounds.front().span.begin, bounds.back().span.end};
             reader_.report(Kind::range_backwards, span, {reader_.text(span)});
             return true;
         }

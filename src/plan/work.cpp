@@ -202,7 +202,7 @@ class Worker {
         const bool of_solution =
             check::density_need(chemical, addition.strength, by_volume) == check::DensityNeed::of_solution;
         const auto density = check::density_of(chemical, addition.form,
-                                               of_solution ? addition.strength : std::optional<check::Strength>());
+                                               of_solution ? addition.strength : check::Seldom<check::Strength>());
         if (!density) return;
         assumptions_.add(fmt::format(
             "{} is taken to weigh {}{}g a ml.",

@@ -25,10 +25,7 @@ struct action<rule::used_for> {
 };
 template <>
 struct action<rule::price> {
-    static void apply0(Draft& draft) {
-        draft.last.price = draft.last.money;
-        draft.gather().has_price = true;
-    }
+    static void apply0(Draft& draft) { draft.gather().price = draft.add<&Tree::sums>(draft.last.money); }
 };
 
 inline LogEntry entry_of_stock(Draft& draft, LogEntry::What what) {
@@ -38,8 +35,7 @@ inline LogEntry entry_of_stock(Draft& draft, LogEntry::What what) {
             .quantity = draft.add<&Tree::quantities>(draft.last.first),
             .items = {},
             .in_or_from = draft.gathered().partner,
-            .has_price = draft.gathered().has_price,
-            .price = draft.last.price};
+            .price = draft.gathered().price};
 }
 
 template <LogEntry::What What>
@@ -69,8 +65,7 @@ struct action<rule::discarded_all> {
                             .date = draft.last.date,
                             .of = draft.last.substance,
                             .items = {},
-                            .in_or_from = {},
-                            .price = {}};
+                            .in_or_from = {}};
     }
 };
 template <>
@@ -80,8 +75,7 @@ struct action<rule::processed> {
                             .date = draft.last.date,
                             .of = {},
                             .items = draft.gathered().list,
-                            .in_or_from = draft.last.name,
-                            .price = {}};
+                            .in_or_from = draft.last.name};
     }
 };
 template <>

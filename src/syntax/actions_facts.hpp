@@ -174,25 +174,18 @@ struct action<rule::replenish> {
 // ---- expectations ----------------------------------------------------------------------------
 
 template <>
-struct action<rule::ph_low> {
-    static void apply0(Draft& draft) {
-        draft.last.ph_low = draft.last.number;
-        draft.last.ph_high = draft.last.number;
-    }
-};
-template <>
-struct action<rule::ph_high> {
-    static void apply0(Draft& draft) { draft.last.ph_high = draft.last.number; }
+struct action<rule::ph_bound> {
+    static void apply0(Draft& draft) { draft.append<&Tree::numbers>(draft.gather().ph_bounds, draft.last.number); }
 };
 template <>
 struct action<rule::expect_ph> {
-    static void apply0(Draft& draft) { draft.commit(Expect{true, draft.last.ph_low, draft.last.ph_high, {}, nowhere}); }
+    static void apply0(Draft& draft) { draft.commit(Expect{true, draft.gathered().ph_bounds, {}, nowhere}); }
 };
 template <>
 struct action<rule::expect_content> {
     static void apply0(Draft& draft) {
         draft.commit(
-            Expect{false, {}, {}, {draft.last.name, draft.last.form}, draft.add<&Tree::ranges>(draft.last.range)});
+            Expect{false, {}, {draft.last.name, draft.last.form}, draft.add<&Tree::ranges>(draft.last.range)});
     }
 };
 
@@ -247,15 +240,12 @@ template <>
 struct action<rule::postage_charge> : keeps_piece<&Pieces::charge, &Pieces::money> {};
 template <>
 struct action<rule::free_over> {
-    static void apply0(Draft& draft) {
-        draft.last.free_over = draft.last.money;
-        draft.gather().has_free_over = true;
-    }
+    static void apply0(Draft& draft) { draft.gather().free_over = draft.add<&Tree::sums>(draft.last.money); }
 };
 template <>
 struct action<rule::postage> {
     static void apply0(Draft& draft) {
-        draft.commit(Postage{draft.last.charge, draft.gathered().has_free_over, draft.last.free_over});
+        draft.commit(Postage{draft.add<&Tree::sums>(draft.last.charge), draft.gathered().free_over});
     }
 };
 

@@ -150,7 +150,7 @@ template <>
 struct action<rule::price_entry> : takes_back<rule::price_entry> {
     static void apply0(Draft& draft) {
         const auto pack = draft.add<&Tree::quantities>(draft.last.first);
-        draft.commit(PriceEntry{draft.last.of, pack, draft.last.money});
+        draft.commit(PriceEntry{draft.last.of, pack, draft.add<&Tree::sums>(draft.last.money)});
     }
 };
 

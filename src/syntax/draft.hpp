@@ -9,8 +9,9 @@ namespace scruple::syntax {
 /// What a statement gathers as it is read; forgotten when a reading of it fails.
 struct Gathered {
     Slice list;  ///< what the statement is a list of: items, terms, substances, parts …
-    Slice left_terms, names, ranges, details;
-    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere;
+    Slice left_terms, names, ranges, details, ph_bounds;
+    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere, price = nowhere,
+          free_over = nowhere;
     Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;
     Per per, first_per;
     Name source, partner, volume_of;
@@ -20,7 +21,7 @@ struct Gathered {
     std::int8_t weekday = -1;
     VesselStep::Share share = VesselStep::Share::all;
     Step::Toward toward = Step::Toward::none;
-    bool at_least = false, has_free_over = false, has_price = false;
+    bool at_least = false;
 };
 inline constexpr Gathered nothing_gathered;
 
@@ -30,13 +31,13 @@ struct Pieces {
     Index form = nowhere;  ///< of the name; nowhere again at each name
     Substance substance, of;
     FormGiven given;
-    Number number, count, ph_low, ph_high, width, pk, epsilon;
+    Number number, count, width, pk, epsilon;
     Span unit, currency, formula, first_ion, liquid, keyword, solvent;
     Quantity quantity, first, second, strength;
     Range range, value;
     FilmFormat format;
     Item item;
-    Money money, charge, free_over, price;
+    Money money, charge;
     Date date, first_date;
     Detail detail{};
     LogEntry entry{};

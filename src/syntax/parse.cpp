@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "scruple/syntax/parse.hpp"
 
+#include <algorithm>
+
 #include "actions_file.hpp"
 
 namespace scruple::syntax {
 namespace {
 
-/// Room for the statements and amounts of a text with lines of the usual length.
-void reserve(Tree& tree, std::size_t bytes) {
-    tree.statements.reserve(bytes / 24 + 4);
-    tree.ranges.reserve(bytes / 32 + 4);
+/// Room for a statement a line, and for the amounts that so many lines usually have: memory that is touched for the
+/// first time costs as much as reading what goes into it.
+void reserve(Tree& tree, std::string_view bytes) {
+    const auto lines = static_cast<std::size_t>(std::ranges::count(bytes, '\n')) + 1;
+    tree.statements.reserve(lines);
+    tree.ranges.reserve(lines * 5 / 8 + 2);
 }
 
 }  // namespace
@@ -18,7 +22,7 @@ static_assert(longest_line == grammar::scan::longest_line);
 
 Tree parse(const text::Source& source) {
     Tree tree;
-    reserve(tree, source.bytes.size());
+    reserve(tree, source.bytes);
     Draft draft(tree, source.bytes.data());
     tao::pegtl::memory_input<tao::pegtl::tracking_mode::lazy> in(source.bytes, std::string());
     (void)tao::pegtl::parse<grammar::file, action>(in, draft);

@@ -125,7 +125,9 @@ class Teller {
         put(it.at_most_per);
     }
     void tell(const Expect& it) {
-        tell_all(it.ph, it.ph_low, it.ph_high, it.of);
+        put(it.ph);
+        run(tree_.numbers, it.ph_bounds);
+        put(it.of);
         at(tree_.ranges, it.range);
     }
     void tell(const Also& it) { run(tree_.substances, it.names); }
@@ -196,7 +198,10 @@ class Teller {
         put(it.liquid);
     }
     void tell(const Bottles& it) { run(tree_.quantities, it.sizes); }
-    void tell(const Postage& it) { tell_all(it.charge, it.has_free_over, it.free_over); }
+    void tell(const Postage& it) {
+        at(tree_.sums, it.charge);
+        at(tree_.sums, it.free_over);
+    }
     void tell(const Step& it) {
         tell_all(it.verb, it.toward, it.words);
         at(tree_.ranges, it.range);
@@ -219,7 +224,8 @@ class Teller {
         tell_all(it.what, it.date, it.of);
         at(tree_.quantities, it.quantity);
         run(tree_.items, it.items);
-        tell_all(it.in_or_from, it.has_price, it.price);
+        put(it.in_or_from);
+        at(tree_.sums, it.price);
     }
     void tell(const PlanEntry& it) {
         tell_all(it.from, it.to, it.weekday);
@@ -229,7 +235,7 @@ class Teller {
     void tell(const PriceEntry& it) {
         put(it.of);
         at(tree_.quantities, it.pack);
-        put(it.price);
+        at(tree_.sums, it.price);
     }
     void tell(const ProcessEntry& it) {
         put(it.bath);

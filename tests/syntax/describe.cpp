@@ -45,8 +45,7 @@ class Describer {
     }
     void operator()(const Expect& node) {
         if (node.ph) {
-            say("low", text(node.ph_low));
-            say("high", text(node.ph_high));
+            for (const auto& bound : Tree::run(tree_.numbers, node.ph_bounds)) say("bound", text(bound));
         } else {
             substance("of", node.of);
             say("range", range(tree_.ranges[node.range]));
@@ -134,7 +133,7 @@ class Describer {
     }
     void operator()(const Postage& node) {
         money("charge", node.charge);
-        if (node.has_free_over) money("none over", node.free_over);
+        money("none over", node.free_over);
     }
     void operator()(const Step& node) {
         constexpr std::array verbs = {"stir", "wait", "stand", "filter", "cool", "warm", "not above", "do"};
@@ -171,7 +170,7 @@ class Describer {
         quantity("quantity", node.quantity);
         items(node.items);
         name("partner", node.in_or_from);
-        if (node.has_price) money("price", node.price);
+        money("price", node.price);
     }
     void operator()(const PlanEntry& node) {
         date("from", node.from);
@@ -242,7 +241,11 @@ class Describer {
     void date(std::string_view key, const Date& date) {
         say(key, std::to_string(date.year) + "-" + std::to_string(date.month) + "-" + std::to_string(date.day));
     }
-    void money(std::string_view key, const Money& money) { say(key, text(money.value) + " " + text(money.currency)); }
+    void money(std::string_view key, Index index) {
+        if (index == nowhere) return;
+        const auto& sum = tree_.sums[index];
+        say(key, text(sum.value) + " " + text(sum.currency));
+    }
 
     void form(Index index) {
         if (index == nowhere) return;

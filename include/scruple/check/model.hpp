@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "scruple/check/acid_base.hpp"
+#include "scruple/check/seldom.hpp"
 #include "scruple/chemistry/formula.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
 #include "scruple/quantity/unit.hpp"
@@ -157,25 +158,25 @@ struct Addition {
     } how = How::exactly;
     enum class By : std::uint8_t { mass, volume, amount, drops } by = By::mass;
 
-    Id chemical = none;                      ///< of the model, or
-    Id solution = none;                      ///< a section of the model
-    Id form = none;                          ///< of the chemical
-    std::string_view grade{};                ///< `distilled`
-    std::optional<Strength> strength{};      ///< of a percent solution of the chemical
-    std::string_view solvent{};              ///< of that solution; empty for water
-    std::optional<Interval> saturated_at{};  ///< °C; set for a saturated solution (its strength is then derived)
+    Id chemical = none;               ///< of the model, or
+    Id solution = none;               ///< a section of the model
+    Id form = none;                   ///< of the chemical
+    std::string_view grade{};         ///< `distilled`
+    Seldom<Strength> strength{};      ///< of a percent solution of the chemical
+    std::string_view solvent{};       ///< of that solution; empty for water
+    Seldom<Interval> saturated_at{};  ///< °C; set for a saturated solution (its strength is then derived)
 
-    std::vector<Exact> shares{};   ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
-    std::optional<Exact> now{};    ///< part_now: the piece weighed out for now (nullopt: a pinch)
-    std::optional<Interval> at{};  ///< °C
+    std::vector<Exact> shares{};  ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
+    Seldom<Exact> now{};          ///< part_now: the piece weighed out for now (nullopt: a pinch)
+    Seldom<Interval> at{};        ///< °C
     bool by_conversion = false;
     bool worked_out = false;  ///< a `?` whose amount was found from what is expected
     Id made_by = none;        ///< which conversion, once that is settled; none: the first of those that make it
     bool optional = false;
     std::string_view optional_reason{};
     std::vector<Detail> details{};
-    std::optional<Exact> parts{};  ///< in a `dilute` or `mix`: how many parts of the whole
-    std::string_view written{};    ///< the amount as the author wrote it
+    Seldom<Exact> parts{};       ///< in a `dilute` or `mix`: how many parts of the whole
+    std::string_view written{};  ///< the amount as the author wrote it
     Place place{};
 };
 
@@ -183,8 +184,8 @@ struct Addition {
 struct Action {
     enum class Verb : std::uint8_t { stir, wait, stand, filter, cool, warm, not_above, do_this } verb;
     enum class Toward : std::uint8_t { none, to, below, above } toward = Toward::none;
-    std::optional<Interval> seconds{};
-    std::optional<Interval> celsius{};
+    Seldom<Interval> seconds{};
+    Seldom<Interval> celsius{};
     std::string_view words{};  ///< do_this
     std::vector<Detail> details{};
     Place place{};

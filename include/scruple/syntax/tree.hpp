@@ -191,7 +191,7 @@ struct Replenish {
 /// `expect pH 11.2 to 11.6` · `expect sodium sulfite (anhydrous) 8.5 to 9.5 g/l`
 struct Expect {
     bool ph = false;
-    Number ph_low, ph_high;
+    Slice ph_bounds;  ///< of numbers: one, or a low and a high one
     Substance of;
     Index range = nowhere;
 };
@@ -328,9 +328,8 @@ struct Bottles {
 
 /// `postage 6.50 EUR, none over 75 EUR`
 struct Postage {
-    Money charge;
-    bool has_free_over = false;
-    Money free_over;
+    Index charge;               ///< of sums
+    Index free_over = nowhere;  ///< of sums
 };
 
 // ---- steps ------------------------------------------------------------------------------------
@@ -405,8 +404,7 @@ struct LogEntry {
     Index quantity = nowhere;
     Slice items;      ///< processed
     Name in_or_from;  ///< processed in, received from, used for
-    bool has_price = false;
-    Money price;
+    Index price = nowhere;  ///< of sums
 };
 
 /// `2026-12-03 6 films 135 through roll film` · `each Thursday from … to … 4 films 120 through roll film`
@@ -420,8 +418,8 @@ struct PlanEntry {
 /// `sodium sulfite (anhydrous) 500 g 8.90 EUR`
 struct PriceEntry {
     Substance of;
-    Index pack;  ///< of quantities
-    Money price;
+    Index pack;   ///< of quantities
+    Index price;  ///< of sums
 };
 
 /// `Lantern working 8 to 12 min at 20 C` · `wash 10 min, running`
@@ -446,6 +444,9 @@ using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, 
                           Reaction, Excess, Vessel, Area, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
                           Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
+// A line of text costs a statement, so the seldom and the large stand in arrays of their own.
+static_assert(sizeof(Node) <= 72);
+
 struct Statement {
     Span span;     ///< the statement, without indentation and comment
     Span comment;  ///< from its `#` to the end of the line; empty where there is none
@@ -459,6 +460,7 @@ struct Tree {
     std::vector<Number> numbers;
     std::vector<Quantity> quantities;
     std::vector<Range> ranges;
+    std::vector<Money> sums;
     std::vector<FormGiven> forms;
     std::vector<Substance> substances;
     std::vector<FilmFormat> formats;
