@@ -19,7 +19,7 @@ bool read_optional(Reader& reader, syntax::Index number, std::optional<double>& 
 }
 
 std::optional<chemistry::Constant> read_constant(Reader& reader, const syntax::Equilibrium& line) {
-    const auto pk = read_number(reader, line.pk);
+    const auto pk = read_number(reader, reader.tree.numbers[line.pk]);
     if (!pk) return std::nullopt;
     chemistry::Constant constant{.pk = pk->to_double()};
     std::optional<double> give_or_take;

@@ -31,8 +31,8 @@ struct commits_equilibrium {
     static void apply0(Draft& draft) {
         const auto& it = draft.gathered();
         const Span formula = Of == Equilibrium::Of::gas ? draft.last.formula : Span{};
-        draft.commit(Equilibrium{Of, it.left_terms, it.list, formula, draft.last.pk, it.enthalpy, it.heat_capacity,
-                                 it.give_or_take, it.in_air, it.source});
+        draft.commit(Equilibrium{Of, it.left_terms, it.list, formula, draft.add<&Tree::numbers>(draft.last.pk),
+                                 it.enthalpy, it.heat_capacity, it.give_or_take, it.in_air, it.source});
     }
 };
 template <>

@@ -160,7 +160,8 @@ class Teller {
     }
     void tell(const Cas& it) { put(it.number); }
     void tell(const Equilibrium& it) {
-        tell_all(it.of, it.formula, it.pk);
+        tell_all(it.of, it.formula);
+        at(tree_.numbers, it.pk);
         run(tree_.ions, it.left);
         run(tree_.ions, it.right);
         for (const Index number : {it.enthalpy, it.heat_capacity, it.give_or_take, it.in_air})

@@ -85,7 +85,7 @@ class Describer {
         ions("left", node.left);
         ions("right", node.right);
         span("formula", node.formula);
-        say("pK", text(node.pk));
+        say("pK", text(tree_.numbers[node.pk]));
         number("enthalpy", node.enthalpy);
         number("heat capacity", node.heat_capacity);
         number("give or take", node.give_or_take);

@@ -256,7 +256,7 @@ struct Equilibrium {
     enum class Of : std::uint8_t { equilibrium, gas } of;
     Slice left, right;  ///< of ions
     Span formula;       ///< gas
-    Number pk;
+    Index pk = nowhere;  ///< of numbers
     Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;  ///< of numbers
     Name source;
 };
