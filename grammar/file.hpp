@@ -19,8 +19,9 @@ struct bad_figure : choice<seq<fact_word, gap, number_ahead, line_text>, seq<ste
 struct bad_keyword : seq<choice<fact_word, limit_word, vessel_word>, sor<ends, seq<gap, line_text>>> {};
 
 struct statement
-    : seq<not_at<one_of<"#">>, sor<overlong, choice<heading, fact, step, entry, bad_figure, named, bad_title,
-                                                    loosely_named, bad_label, bad_keyword, bare, unread>>> {};
+    : seq<not_at<one_of<"#">>, sor<overlong, choice<heading, fact, step, entry, bad_figure, sized_title, named,
+                                                    bad_title, loosely_named, bad_label, bad_keyword, bare, unread>>> {
+};
 
 struct bom : lit<"\uFEFF"> {};
 struct eol : any_of<"\r\n", "\n", "\r"> {};

@@ -14,12 +14,13 @@ struct volume_name : any_of<"minims", "minim", "gills", "gill", "pints", "pint",
                             "gallons", "gallon", "gal"> {};
 struct volume_unit : sor<seq<any_of<"ml", "mL", "l", "L", "cc">, edge>,
                          seq<choice<lit<"fl oz">, lit<"fl dr">, volume_name>, gap, any_of<"us", "uk">, edge>> {};
-struct strength_unit : sor<seq<lit<"%">, blanks, any_of<"w/v", "w/w", "v/v">, edge>,
-                           seq<any_of<"g/l", "mg/l", "mol/l", "mmol/l", "ppm">, edge>> {};
+struct strength_unit
+    : sor<seq<lit<"%">, blanks, any_of<"w/v", "w/w", "v/v">, edge>,
+          seq<any_of<"g/l", "g/L", "mg/l", "mg/L", "mol/l", "mol/L", "mmol/l", "mmol/L", "ppm">, edge>> {};
 struct temperature_unit : seq<any_of<"°C", "C", "°F", "F">, edge> {};
 struct amount_unit : seq<any_of<"mol", "mmol">, edge> {};
 struct area_unit : seq<any_of<"cm²", "cm2", "m²", "m2", "sq in">, edge> {};
-struct density_unit : seq<any_of<"g/ml", "kg/l">, edge> {};
+struct density_unit : seq<any_of<"g/ml", "g/mL", "kg/l", "kg/L">, edge> {};
 struct count_unit : seq<any_of<"drops", "drop">, edge> {};
 struct time_unit
     : seq<any_of<"s", "min", "h", "days", "day", "weeks", "week", "months", "month", "years", "year">, edge> {};

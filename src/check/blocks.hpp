@@ -33,6 +33,8 @@ struct Block {
 
 /// Reports the statement as out of place in this block; unread statements are reported as such.
 void report_stray(Reader& reader, const syntax::Statement& statement, const Block& block);
+/// Reports a quote that the line opens and does not close; false where there is none.
+bool report_open_quote(Reader& reader, const syntax::Statement& statement);
 
 /// Runs `take` over the statements of a block with reader.statement set; those that `take` does not want
 /// (returns false) are reported as stray.
@@ -42,6 +44,8 @@ void each_statement(Reader& reader, const Block& block, Take take) {
         const auto& statement = reader.tree.statements[i];
         if (std::holds_alternative<syntax::CommentOnly>(statement.node)) continue;
         reader.statement = i;
+        // Free text takes the rest of the line as it stands, a lone quote too.
+        if (std::holds_alternative<syntax::Words>(statement.node)) report_open_quote(reader, statement);
         if (!std::visit(take, statement.node)) report_stray(reader, statement, block);
     }
 }

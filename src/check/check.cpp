@@ -16,7 +16,7 @@ using SyntaxBlock = syntax::Block;
 class Checker {
   public:
     Checker(const Workspace& workspace, unsigned workers)
-        : workspace_(workspace), workers_(workers == 0 ? std::max(1u, std::thread::hardware_concurrency()) : workers) {}
+        : workspace_(workspace), workers_(workers == 0 ? text::all_cores() : workers) {}
 
     Checked run() {
         blocks_ = define(workspace_, model(), out());
@@ -182,9 +182,9 @@ class Checker {
         }
         for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
             const auto& section = model().sections[i];
-            if (section.kind == SectionKind::conversion) return;
             auto section_reader = reader(section.place.file, mine);
             judge_volumes(section_reader, static_cast<Id>(i));
+            if (section.kind == SectionKind::conversion) return;
             judge_conversions(section_reader, static_cast<Id>(i));
         });
         // One after the other: what one solution holds is kept for all that are made of it.

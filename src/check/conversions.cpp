@@ -35,7 +35,7 @@ class ConversionReader {
         reader_.statement = block_.heading;
         const auto& heading = std::get<syntax::Heading>(reader_.tree.statements[block_.heading].node);
         if (heading.bad) return;
-        const auto product = resolve_chemical(reader_, heading.title);
+        const auto product = resolve_chemical(reader_, heading.title, FormNeed::pure);
         if (!product) return;
         conversion_.product = product->chemical;
         conversion_.product_form = product->form;
@@ -58,7 +58,7 @@ class ConversionReader {
     bool read_side(syntax::Slice terms, std::vector<Side>& side) {
         bool whole = true;
         for (const auto& term : syntax::Tree::run(reader_.tree.terms, terms)) {
-            if (const auto what = resolve_chemical(reader_, term.substance)) {
+            if (const auto what = resolve_chemical(reader_, term.substance, FormNeed::pure)) {
                 side.push_back({term.coefficient, what->chemical, what->form});
             } else {
                 whole = false;
@@ -88,7 +88,7 @@ class ConversionReader {
     }
     bool take(const syntax::Excess& line) {
         const auto of = resolve_chemical(reader_, line.of, FormNeed::free);
-        const auto percent = read_number(reader_, line.percent);
+        const auto percent = read_positive(reader_, line.percent);
         if (!of || !percent) return true;
         if (!reacts(of->chemical))
             reader_.report(Kind::not_in_the_reaction, reader_.statement_span(), {reader_.text(line.of.name)});
@@ -97,7 +97,7 @@ class ConversionReader {
         return true;
     }
     bool take(const syntax::Vessel& line) {
-        conversion_.vessel_times = read_number(reader_, line.times);
+        conversion_.vessel_times = read_positive(reader_, line.times);
         return true;
     }
     bool take(const syntax::Bare& line) {

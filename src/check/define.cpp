@@ -91,12 +91,14 @@ class Definer {
                             heading.block == SyntaxBlock::working || heading.block == SyntaxBlock::replenisher;
         if (!nested) recipe_ = none;
         block.recipe = recipe_;
-        if (heading.bad) {
+        const auto title = text(heading.title.name.span);
+        if (!heading.size.empty()) {
+            report(Kind::heading_with_amount, heading.size, {text(heading.size), keyword(span), title});
+        } else if (heading.bad) {
             report(Kind::bad_title, span, {keyword(span)});
             if (heading.block == SyntaxBlock::recipe) open_recipe(block, {}, {});
             return;
         }
-        const auto title = text(heading.title.name.span);
         normal_ = syntax::normal_name(title);
         open_named(block, heading, title);
     }
@@ -166,7 +168,8 @@ class Definer {
     void open_section(Block& block, SectionKind kind, std::string_view label) {
         if (recipe_ == none) {
             report(Kind::line_out_of_place, place_.span,
-                   {"a `" + keyword(place_.span) + "` heading", "a file before any `recipe`"});
+                   {"a `" + keyword(place_.span) + "` heading", "a file before any `recipe`",
+                    "a `recipe` heading above it"});
             return;
         }
         auto& recipe = model_.recipes[recipe_];

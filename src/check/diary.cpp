@@ -54,6 +54,12 @@ bool read_amount(Reader& reader, const syntax::LogEntry& line, LogEntry& entry) 
     const bool chemical = entry.chemical != none;
     const auto measured = read_any(reader, written);
     if (!measured) return false;
+    // Nothing left on the shelf is something to log; nothing received or used is a slip.
+    const bool some = measured->value > Exact(0) || (line.what == What::on_shelf && measured->value.is_zero());
+    if (!some) {
+        reader.report(Kind::not_above_nothing, written.span(), {reader.text(written.span())});
+        return false;
+    }
     if (chemical && measured->dimension == Dimension::mass) {
         entry.grams = measured->value;
         return true;

@@ -42,6 +42,8 @@ Exact grams_per_gram(const Chemical& chemical, const Addition& addition, const F
 }
 
 Exact drops_to_ml(const Model& model, const Exact& drops) {
+    if (model.dropper != none && model.benches[model.dropper].drops_per_ml)
+        return drops / *model.benches[model.dropper].drops_per_ml;
     const auto has_dropper = [](const Bench& bench) { return bench.drops_per_ml.has_value(); };
     const auto bench = std::ranges::find_if(model.benches, has_dropper);
     return bench == model.benches.end() ? Exact(0) : drops / *bench->drops_per_ml;

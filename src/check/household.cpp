@@ -54,10 +54,10 @@ void read_bench(BlockContext context, Bench& bench) {
                        return true;
                    },
                    [&](const syntax::Dropper& line) {
-                       const auto drops = read_number(reader, line.drops);
+                       const auto drops = read_positive(reader, line.drops);
                        const auto ml = read_positive(reader, reader.tree.quantities[line.quantity], Dimension::volume);
                        if (bench.drops_per_ml) reader.report(Kind::said_twice, reader.statement_span(), {"dropper"});
-                       if (drops && ml && *drops > Exact(0)) bench.drops_per_ml = *drops / *ml;
+                       if (drops && ml) bench.drops_per_ml = *drops / *ml;
                        return true;
                    },
                    [&](const syntax::Bottles& line) {
@@ -86,6 +86,10 @@ void read_price(Reader& reader, const syntax::PriceEntry& line, Supplier& suppli
                 .pack_text = reader.text(written.span()),
                 .price = *money,
                 .place = reader.place(reader.statement_span())};
+    if (pack->value <= Exact(0)) {
+        reader.report(Kind::not_above_nothing, written.span(), {reader.text(written.span())});
+        return;
+    }
     if (pack->dimension == Dimension::mass) {
         price.grams = pack->value;
     } else if (pack->dimension == Dimension::volume) {
@@ -125,7 +129,7 @@ void read_stage(Reader& reader, const syntax::ProcessEntry& line, Process& proce
     const auto& normal = reader.normal(stage.text);
     // A wash is water from the tap: the one stage that needs no recipe.
     if (normal != "wash" && normal != "rinse") stage.solution = resolve_solution(reader, line.bath.name, none);
-    if (auto seconds = read_interval(reader, reader.tree.ranges[line.time], Dimension::time)) stage.seconds = *seconds;
+    if (auto seconds = read_duration(reader, reader.tree.ranges[line.time])) stage.seconds = *seconds;
     if (line.at != syntax::nowhere) stage.celsius = read_celsius(reader, reader.tree.ranges[line.at]);
     for (const auto& remark : syntax::Tree::run(reader.tree.names, line.remarks))
         stage.remarks.push_back(reader.text(remark));

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "lines.hpp"
+#include "listed.hpp"
 #include "scruple/check/contents.hpp"
 
 namespace scruple::check {
@@ -111,20 +112,24 @@ bool LineReader::read_shares(const syntax::Ingredient& line, Addition& addition)
     if (ranges.empty()) return false;
     addition.written = reader_.text(text::Span{ranges.front().low.number.span.begin, ranges.back().high.span().end});
     if (line.how == How::shares) return read_variant_shares(line, addition);
-    if (line.how == How::unknown) {
-        if (ranges.front().low.unit == Unit::none && !ranges.front().low.unit_span.empty()) {
-            explain_unit(reader_, ranges.front().low);
-            return false;
-        }
-        addition.by = ranges.front().low.unit == Unit::none
-                          ? Addition::By::mass
-                          : measure_by(quantity::info(ranges.front().low.unit).dimension).value_or(Addition::By::mass);
-        return true;
-    }
+    if (line.how == How::unknown) return read_unknown(ranges.front().low, addition);
     Exact amount;
     if (!read_one(ranges.front(), addition, amount)) return false;
     addition.shares.push_back(amount);
     return true;
+}
+
+/// `? g`: the amount is open, and its unit has to fit all the same.
+bool LineReader::read_unknown(const syntax::Quantity& quantity, Addition& addition) {
+    if (quantity.unit == Unit::none) {
+        if (quantity.unit_span.empty()) return true;
+        explain_unit(reader_, quantity);
+        return false;
+    }
+    const auto dimension = quantity::info(quantity.unit).dimension;
+    if (!settle_measure(quantity, addition, dimension)) return false;
+    addition.by = *measure_by(dimension);
+    return check_density(addition, quantity.span(), reader_.text(quantity.span()));
 }
 
 bool LineReader::read_one(const syntax::Range& range, Addition& addition, Exact& into) {
@@ -143,8 +148,8 @@ bool LineReader::read_one(const syntax::Range& range, Addition& addition, Exact&
     }
     if (!settle_measure(quantity, addition, measured->dimension)) return false;
     addition.by = *measure_by(measured->dimension);
-    if (addition.how == Addition::How::to_make || addition.chemical != none)
-        check_density(addition, quantity.span(), written);
+    // A missing density leaves the line in its place: the lines after it are judged all the same.
+    static_cast<void>(check_density(addition, quantity.span(), written));
     into = measured->value;
     return true;
 }
@@ -156,7 +161,7 @@ bool LineReader::settle_measure(const syntax::Quantity& quantity, const Addition
     if (!fits) {
         const bool weight_fits = !volume_only;
         const auto wanted = weight_fits && dimension != Dimension::mass ? Dimension::mass : Dimension::volume;
-        static_cast<void>(read_as(reader_, quantity, wanted));
+        report_wrong_kind(reader_, quantity, wanted);
         return false;
     }
     const auto has_dropper = [](const Bench& bench) { return bench.drops_per_ml.has_value(); };
@@ -165,6 +170,20 @@ bool LineReader::settle_measure(const syntax::Quantity& quantity, const Addition
         return false;
     }
     return true;
+}
+
+/// A word behind an amount names a variant, unless it is a detail that lacks its comma.
+void LineReader::report_unknown_variant(const syntax::Quantity& amount, const syntax::Name& label) {
+    constexpr std::string_view details[] = {"optional", "slowly", "stirring"};
+    const auto word = reader_.text(label);
+    if (label.quoted || std::ranges::count(details, word) > 0) {
+        const text::Span written = label.quoted ? text::Span{label.span.begin - 1, label.span.end + 1} : label.span;
+        reader_.report(Kind::comma_left_out, written, {reader_.text(written), reader_.text(amount.span())});
+        return;
+    }
+    const std::vector<std::string> known(variants().begin(), variants().end());
+    reader_.report(Kind::unknown_variant, label.span,
+                   {word, known.empty() ? "a `variants` line in the recipe, or one amount alone" : listed(known)});
 }
 
 bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& addition) {
@@ -178,10 +197,7 @@ bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& a
         const bool read = read_one(ranges[i], addition, amount);
         const auto at = std::ranges::find_if(variants(), [&](std::string_view v) { return v == label; });
         if (at == variants().end()) {
-            std::string known;
-            for (const auto variant : variants()) known += (known.empty() ? "`" : ", `") + std::string(variant) + "`";
-            reader_.report(Kind::unknown_variant, labels[i].span,
-                           {label, known.empty() ? "a `variants` line in the recipe, or one amount alone" : known});
+            report_unknown_variant(ranges[i].high, labels[i]);
             fine = false;
         } else if (read) {
             amounts[static_cast<std::size_t>(at - variants().begin())] = amount;
@@ -200,34 +216,33 @@ bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& a
 }
 
 /// A volume of a chemical, or a strength by weight, needs a density; a saturated solution its solubility.
-void LineReader::check_density(const Addition& addition, text::Span span, std::string_view amount) {
-    if (addition.chemical == none) return;
+bool LineReader::check_density(const Addition& addition, text::Span span, std::string_view amount) {
+    if (addition.chemical == none) return true;
     const auto& chemical = reader_.model.chemicals[addition.chemical];
     auto shown = shown_name(chemical, addition.form);
     if (addition.saturated_at) {
-        if (!saturated_grams_per_ml(chemical, addition)) reader_.report(Kind::no_solubility, span, {shown});
-        return;
+        if (saturated_grams_per_ml(chemical, addition)) return true;
+        reader_.report(Kind::no_solubility, span, {shown});
+        return false;
     }
     const bool by_volume = addition.by == Addition::By::volume || addition.by == Addition::By::drops;
     switch (density_need(chemical, addition.strength, by_volume)) {
         case DensityNeed::nothing:
-            return;
+            return true;
         case DensityNeed::of_form:
-            if (density_of(chemical, addition.form, std::nullopt)) return;
+            if (density_of(chemical, addition.form, std::nullopt)) return true;
             if (!addition.strength && chemical.densities.empty()) {
                 reader_.report(Kind::solid_by_volume, span, {shown, amount});
-                return;
+                return false;
             }
             break;
         case DensityNeed::of_solution:
-            if (density_of(chemical, addition.form, addition.strength)) return;
+            if (density_of(chemical, addition.form, addition.strength)) return true;
             break;
     }
-    if (addition.strength) {
-        shown += " (" + quantity::exact_text(addition.strength->value) + " " +
-                 std::string(quantity::info(addition.strength->unit).shown) + ")";
-    }
+    shown = shown_name(chemical, addition.form, addition.strength);
     reader_.report(Kind::no_density, span, {shown, known_densities(chemical) + (by_volume ? "grams" : "ml")});
+    return false;
 }
 
 // ---- details --------------------------------------------------------------------------------------

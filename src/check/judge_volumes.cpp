@@ -31,6 +31,8 @@ class VolumeJudge {
     VolumeJudge(Reader& reader, Id id) : reader_(reader), id_(id), section_(reader.model.sections[id]) {}
 
     void run() {
+        if (!section_.broken) judge_pouring(fill(reader_.model, section_, 0));
+        if (section_.kind == SectionKind::conversion) return;
         if (section_.lines.empty() || section_.by_parts) {
             judge_parts();
             return;
@@ -54,6 +56,12 @@ class VolumeJudge {
         }
         judge_room(filling);
         judge_afterwards(filling);
+    }
+
+    void judge_pouring(const Filling& filling) {
+        if (filling.poured_out_at == none) return;
+        const auto& move = std::get<VesselMove>(section_.lines[filling.poured_out_at]);
+        report_at(filling.poured_out_at, Kind::poured_out, {move.vessel});
     }
 
     /// Before the mark, liquids may not pass it; with the solids' room they should not.

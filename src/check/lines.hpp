@@ -32,7 +32,6 @@ class LineReader {
         std::string_view name;
         text::Span span;
         bool poured = false;
-        Exact share_out;  ///< how much of it was poured, as a share
     };
 
     [[nodiscard]] const std::vector<std::string_view>& variants() const;
@@ -44,17 +43,19 @@ class LineReader {
     bool read_one(const syntax::Range& range, Addition& addition, Exact& into);
     bool settle_measure(const syntax::Quantity& quantity, const Addition& addition, quantity::Dimension dimension);
     bool read_variant_shares(const syntax::Ingredient& line, Addition& addition);
+    void report_unknown_variant(const syntax::Quantity& amount, const syntax::Name& label);
     void read_details(syntax::Slice details, Addition& addition);
     void read_detail(const syntax::Detail& detail, Addition& addition);
     std::vector<Detail> read_step_details(syntax::Slice details);
     std::optional<Detail> read_step_detail(const syntax::Detail& detail);
     void divide(const Addition& addition, text::Span span);
     bool take_rest(Addition& addition, text::Span span);
-    void check_density(const Addition& addition, text::Span span, std::string_view amount);
+    bool read_unknown(const syntax::Quantity& quantity, Addition& addition);
+    [[nodiscard]] bool check_density(const Addition& addition, text::Span span, std::string_view amount);
 
     Vessel* find_vessel(const syntax::Name& name);
     void open_vessel(const syntax::VesselStep& line);
-    void pour(const syntax::VesselStep& line, VesselMove& move);
+    void read_share(const syntax::VesselStep& line, VesselMove& move);
 
     Reader& reader_;
     Section& section_;

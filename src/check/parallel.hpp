@@ -2,12 +2,10 @@
 // The same work for many things, side by side, each worker with its own list of what is wrong.
 #pragma once
 
-#include <algorithm>
-#include <atomic>
-#include <thread>
-#include <vector>
+#include <iterator>
 
 #include "scruple/diagnostics/diagnostic.hpp"
+#include "scruple/text/side_by_side.hpp"
 
 namespace scruple::check {
 
@@ -16,19 +14,8 @@ namespace scruple::check {
 template <class Work>
 void for_each_index(std::size_t count, unsigned workers, std::vector<diagnostics::Diagnostic>& out, Work work) {
     constexpr std::size_t piece = 64;
-    const auto needed = static_cast<unsigned>(std::min<std::size_t>(workers, (count + piece - 1) / piece));
-    std::atomic<std::size_t> next{0};
-    std::vector<std::vector<diagnostics::Diagnostic>> reported(std::max(needed, 1u));
-    const auto run = [&](std::vector<diagnostics::Diagnostic>& mine) {
-        for (std::size_t begin = next.fetch_add(piece); begin < count; begin = next.fetch_add(piece)) {
-            for (std::size_t i = begin; i < std::min(begin + piece, count); ++i) work(i, mine);
-        }
-    };
-    {
-        std::vector<std::jthread> others;
-        for (unsigned i = 1; i < needed; ++i) others.emplace_back([&, i] { run(reported[i]); });
-        run(reported[0]);
-    }
+    std::vector<std::vector<diagnostics::Diagnostic>> reported(text::workers_for(count, workers, piece));
+    text::side_by_side(count, workers, piece, [&](std::size_t i, unsigned worker) { work(i, reported[worker]); });
     for (auto& mine : reported) std::ranges::move(mine, std::back_inserter(out));
 }
 

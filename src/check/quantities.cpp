@@ -112,8 +112,31 @@ constexpr std::pair<std::string_view, std::string_view> other_spellings[] = {
     {"sec", "s"},      {"secs", "s"},        {"second", "s"},       {"seconds", "s"},     {"mins", "min"},
     {"minute", "min"}, {"minutes", "min"},   {"hr", "h"},           {"hrs", "h"},         {"hour", "h"},
     {"hours", "h"},    {"wk", "weeks"},      {"wks", "weeks"},      {"yr", "years"},      {"yrs", "years"},
-    {"g/L", "g/l"},    {"mol/L", "mol/l"},   {"M", "mol/l"},        {"lbs", "lb av"},     {"degC", "C"},
-    {"degF", "F"},
+    {"M", "mol/l"},    {"lbs", "lb av"},     {"degC", "C"},         {"degF", "F"},        {"cm3", "ml"},
+    {"cm³", "ml"},     {"ccm", "ml"},        {"C.C.", "cc"},        {"CC", "cc"},         {"ML", "ml"},
+    {"Ml", "ml"},      {"kilo", "kg"},       {"kilos", "kg"},
+};
+
+struct StrengthLimit {
+    quantity::Unit unit;
+    int most;
+    std::string_view why;
+};
+
+// A solution of 250 g in 100 ml would be heavier than any that photography uses: silver nitrate saturated at 20 °C
+// holds 216 g in 100 g water (CRC Handbook, recalled), about 150 g in 100 ml. Pure water is 55 mol/l.
+constexpr std::string_view beyond_pure = "100 % is the pure substance";
+constexpr std::string_view beyond_weight = "250 g in 100 ml are out of reach";
+constexpr std::string_view beyond_moles = "pure water itself is 55 mol/l";
+constexpr StrengthLimit strength_limits[] = {
+    {quantity::Unit::percent_w_w, 100, beyond_pure},
+    {quantity::Unit::percent_v_v, 100, beyond_pure},
+    {quantity::Unit::percent_w_v, 250, beyond_weight},
+    {quantity::Unit::gram_per_litre, 2500, beyond_weight},
+    {quantity::Unit::milligram_per_litre, 2'500'000, beyond_weight},
+    {quantity::Unit::ppm, 1'000'000, "a million parts in a million are the pure substance"},
+    {quantity::Unit::mole_per_litre, 60, beyond_moles},
+    {quantity::Unit::millimole_per_litre, 60'000, beyond_moles},
 };
 
 std::string nearest_unit(std::string_view written) {
@@ -176,9 +199,14 @@ std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity, D
     const auto measured = read_any(reader, quantity);
     if (!measured) return std::nullopt;
     if (measured->dimension == wanted) return measured->value;
-    reader.report(Kind::wrong_kind_of_unit, quantity.span(),
-                  {reader.text(quantity.span()), words_for(measured->dimension), words_for(wanted)});
+    report_wrong_kind(reader, quantity, wanted);
     return std::nullopt;
+}
+
+void report_wrong_kind(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
+    reader.report(
+        Kind::wrong_kind_of_unit, quantity.span(),
+        {reader.text(quantity.span()), words_for(quantity::info(quantity.unit).dimension), words_for(wanted)});
 }
 
 std::optional<Exact> read_positive(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
@@ -201,6 +229,21 @@ std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range
     return Interval{*low, *high};
 }
 
+std::optional<Exact> read_positive(Reader& reader, const syntax::Number& number) {
+    const auto value = read_number(reader, number);
+    if (!value || *value > Exact(0)) return value;
+    reader.report(Kind::not_above_nothing, number.span, {reader.text(number.span)});
+    return std::nullopt;
+}
+
+std::optional<Interval> read_duration(Reader& reader, const syntax::Range& range) {
+    const auto interval = read_interval(reader, range, Dimension::time);
+    if (!interval || interval->low > Exact(0)) return interval;
+    const text::Span span{range.low.number.span.begin, range.high.span().end};
+    reader.report(Kind::not_above_nothing, span, {reader.text(span)});
+    return std::nullopt;
+}
+
 std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range) {
     auto interval = read_interval(reader, range, Dimension::temperature);
     if (interval && (interval->low < Exact(-5) || interval->high > Exact(105))) {
@@ -213,6 +256,11 @@ std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range)
 std::optional<Strength> read_strength(Reader& reader, const syntax::Quantity& quantity) {
     const auto value = read_positive(reader, quantity, Dimension::strength);
     if (!value) return std::nullopt;
+    const auto* limit = std::ranges::find(strength_limits, quantity.unit, &StrengthLimit::unit);
+    if (limit != std::end(strength_limits) && *value > Exact(limit->most)) {
+        reader.report(Kind::strength_beyond, quantity.span(), {reader.text(quantity.span()), limit->why});
+        return std::nullopt;
+    }
     return Strength{*value, quantity.unit};
 }
 
@@ -220,7 +268,7 @@ std::optional<Money> read_money(Reader& reader, const syntax::Money& money) {
     const auto value = read_number(reader, money.value);
     if (!value) return std::nullopt;
     if (*value < Exact(0)) {
-        reader.report(Kind::unclear_number, money.value.span, {reader.text(money.value.span)});
+        reader.report(Kind::not_above_nothing, money.value.span, {reader.text(money.value.span)});
         return std::nullopt;
     }
     return Money{*value, reader.text(money.currency)};

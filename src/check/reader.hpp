@@ -52,6 +52,9 @@ struct Measured {
 /// Says what is wrong with a unit that is none, or that has several readings.
 void explain_unit(Reader& reader, const syntax::Quantity& quantity);
 
+/// Says that a quantity with a known unit measures another thing than what is wanted.
+void report_wrong_kind(Reader& reader, const syntax::Quantity& quantity, quantity::Dimension wanted);
+
 /// Reads a quantity of any dimension; reports a loose one with its readings.
 [[nodiscard]] std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity);
 
@@ -62,13 +65,20 @@ void explain_unit(Reader& reader, const syntax::Quantity& quantity);
 [[nodiscard]] std::optional<Exact> read_positive(Reader& reader, const syntax::Quantity& quantity,
                                                  quantity::Dimension wanted);
 
+/// A bare number, more than zero.
+[[nodiscard]] std::optional<Exact> read_positive(Reader& reader, const syntax::Number& number);
+
 [[nodiscard]] std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range,
                                                     quantity::Dimension wanted);
+/// Seconds, more than none.
+[[nodiscard]] std::optional<Interval> read_duration(Reader& reader, const syntax::Range& range);
 /// °C, with a look at whether water would still be a liquid.
 [[nodiscard]] std::optional<Interval> read_celsius(Reader& reader, const syntax::Range& range);
 
+/// A strength that there can be.
 [[nodiscard]] std::optional<Strength> read_strength(Reader& reader, const syntax::Quantity& quantity);
 
+/// Money, none of it too.
 [[nodiscard]] std::optional<Money> read_money(Reader& reader, const syntax::Money& money);
 
 /// The day, or nullopt for one that the calendar does not have.
@@ -89,9 +99,13 @@ struct Resolved {
 
 /// How strict a look-up is about the form.
 enum class FormNeed : std::uint8_t {
-    required,  ///< several forms and none stated is a fault
+    required,  ///< several forms and none stated is a fault, and so is a bottle whose strength is not said
+    pure,      ///< the form counts, and not which bottle it comes from
     free       ///< the chemical alone will do
 };
+
+/// What a name may stand for.
+enum class NameOf : std::uint8_t { anything, chemical, solution };
 
 /// A chemical in a form, a part of `recipe` (or none), or another recipe's solution; reports what it is not.
 [[nodiscard]] std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substance, Id recipe,
@@ -114,7 +128,7 @@ struct ResolvedFormat {
 
 /// Says that nothing is called so, with the nearest name that there is; where the line begins with a word of the
 /// language, how a line with that word is said instead. A recipe of several solutions asks which.
-void report_unknown(Reader& reader, const syntax::Name& name, Id recipe);
+void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf wanted = NameOf::anything);
 
 /// The nearest of `known`, in backticks, or `otherwise`.
 [[nodiscard]] std::string nearest_or(Reader& reader, std::string_view written,

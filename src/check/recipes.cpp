@@ -63,7 +63,7 @@ class SectionReader {
     bool take(const syntax::Keeps& line) {
         if (section_ == nullptr) return false;
         for (const auto& item : syntax::Tree::run(reader_.tree.keepings, line.items)) {
-            const auto seconds = read_interval(reader_, item.time, Dimension::time);
+            const auto seconds = read_duration(reader_, item.time);
             if (!seconds) continue;
             const text::Span span{item.time.low.number.span.begin, item.time.high.span().end};
             section_->keeps.push_back({*seconds, reader_.text(span), reader_.text(item.when)});
@@ -141,7 +141,7 @@ bool SectionReader::take(const syntax::Expect& line) {
         }
         expectation.range = {*low, *high};
     } else {
-        const auto of = resolve_chemical(reader_, line.of);
+        const auto of = resolve_chemical(reader_, line.of, FormNeed::pure);
         const auto& range = reader_.tree.ranges[line.range];
         const auto interval = read_interval(reader_, range, Dimension::strength);
         if (!of || !interval) return true;

@@ -65,6 +65,13 @@ bool read_form_words(Reader& reader, const Chemical& chemical, const syntax::For
     return fine;
 }
 
+/// What a solution is made with must be known; water is said by saying nothing.
+bool is_chemical(Reader& reader, text::Span solvent) {
+    if (solvent.empty() || reader.model.chemical_names.contains(reader.normal(reader.text(solvent)))) return true;
+    report_unknown(reader, {.span = solvent}, none, NameOf::chemical);
+    return false;
+}
+
 bool read_form_given(Reader& reader, const Chemical& chemical, const syntax::FormGiven& given, Resolved& resolved) {
     bool fine = read_form_words(reader, chemical, given, resolved);
     if (given.strength != syntax::nowhere) {
@@ -77,7 +84,16 @@ bool read_form_given(Reader& reader, const Chemical& chemical, const syntax::For
             resolved.saturated_at = read_celsius(reader, reader.tree.ranges[given.saturated_at]);
     }
     resolved.solvent = reader.text(given.solvent);
-    return fine;
+    return is_chemical(reader, given.solvent) && fine;
+}
+
+/// `acetic acid` may be the glacial acid or a dilute one from another bottle.
+void report_strength_not_stated(Reader& reader, const Form& form, const syntax::Name& name) {
+    const std::string written(reader.text(name));
+    const auto bottle = shown_strength(*form.sold_as);
+    reader.report(Kind::strength_not_stated, name.span,
+                  {written, "`" + written + " (" + std::string(form.name) + ")`, which is " + bottle + ", or `" +
+                                written + " (10 % w/w)` with the strength on the label"});
 }
 
 /// In moles the form makes no difference, so a molar solution need not name it.
@@ -89,12 +105,15 @@ bool form_is_immaterial(const Resolved& resolved) {
 bool settle_form(Reader& reader, const Chemical& chemical, const syntax::Substance& substance, FormNeed need,
                  Resolved& resolved) {
     if (resolved.form != none || chemical.forms.empty()) return true;
+    const auto name = reader.text(substance.name);
     if (chemical.forms.size() == 1 || form_is_immaterial(resolved)) {
         resolved.form = 0;
-        return true;
+        const bool said = resolved.strength || resolved.saturated || need != FormNeed::required;
+        if (said || !chemical.forms.front().sold_as) return true;
+        report_strength_not_stated(reader, chemical.forms.front(), substance.name);
+        return false;
     }
     if (need == FormNeed::free) return true;
-    const auto name = reader.text(substance.name);
     reader.report(Kind::form_not_stated, substance.name.span, {name, listed(form_choices(chemical, name))});
     return false;
 }
@@ -160,7 +179,7 @@ std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substan
 std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance, FormNeed need) {
     const auto found = reader.model.chemical_names.find(reader.normal(reader.text(substance.name)));
     if (found != reader.model.chemical_names.end()) return as_chemical(reader, substance, found->second, need);
-    report_unknown(reader, substance.name, none);
+    report_unknown(reader, substance.name, none, NameOf::chemical);
     return std::nullopt;
 }
 
@@ -169,7 +188,7 @@ Id resolve_solution(Reader& reader, const syntax::Name& name, Id recipe) {
     const auto& normal = reader.normal(reader.text(name));
     const Id solution = find_solution(reader.model, recipe, normal, key);
     if (solution != none) return solution;
-    report_unknown(reader, name, recipe);
+    report_unknown(reader, name, recipe, NameOf::solution);
     return none;
 }
 
@@ -177,6 +196,10 @@ ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format) 
     if (!format.width.loose() && !format.height.loose()) {
         const Exact inch_cm(127, 50);
         const Exact step = format.length_unit == 'i' ? inch_cm : format.length_unit == 'm' ? Exact(1, 10) : Exact(1);
+        if (format.width.value() <= Exact(0) || format.height.value() <= Exact(0)) {
+            reader.report(Kind::not_above_nothing, format.span, {reader.text(format.span)});
+            return {};
+        }
         return {none, format.width.value() * step * (format.height.value() * step)};
     }
     const auto written = reader.text(format.span);

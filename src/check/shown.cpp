@@ -62,6 +62,20 @@ std::string shown_name(const Chemical& chemical, Id form) {
     return name + " (" + std::string(chemical.forms[form].name) + ")";
 }
 
+std::string shown_strength(const Strength& strength) {
+    return quantity::exact_text(strength.value) + " " + std::string(quantity::info(strength.unit).shown);
+}
+
+std::string shown_name(const Chemical& chemical, Id form, const std::optional<Strength>& strength) {
+    auto name = shown_name(chemical, form);
+    if (!strength) return name;
+    if (name.ends_with(')') && form != none && chemical.forms.size() > 1) {
+        name.pop_back();
+        return name + ", " + shown_strength(*strength) + ")";
+    }
+    return name + " (" + shown_strength(*strength) + ")";
+}
+
 const std::vector<CapacityRule>& capacity_of(const Model& model, Id section_id) {
     static const std::vector<CapacityRule> no_rules;
     const auto& section = model.sections[section_id];

@@ -80,7 +80,7 @@ void LineReader::take(const syntax::Step& line) {
         if (by_heat) {
             action.celsius = read_celsius(reader_, range);
         } else {
-            action.seconds = read_interval(reader_, range, Dimension::time);
+            action.seconds = read_duration(reader_, range);
         }
     }
     section_.lines.emplace_back(std::move(action));
@@ -157,7 +157,7 @@ void LineReader::take(const syntax::VesselStep& line) {
     move.what = line.what == What::pour_in ? VesselMove::What::pour_in : VesselMove::What::set_aside;
     if (line.what == What::pour_in) {
         vessel->poured = true;
-        pour(line, move);
+        read_share(line, move);
     }
     section_.lines.emplace_back(std::move(move));
 }
@@ -172,7 +172,7 @@ void LineReader::open_vessel(const syntax::VesselStep& line) {
         return;
     }
     open_ = vessels_.size();
-    vessels_.push_back({name, reader_.statement_span(), false, {}});
+    vessels_.push_back({name, reader_.statement_span(), false});
 }
 
 LineReader::Vessel* LineReader::find_vessel(const syntax::Name& name) {
@@ -187,14 +187,10 @@ LineReader::Vessel* LineReader::find_vessel(const syntax::Name& name) {
     return nullptr;
 }
 
-void LineReader::pour(const syntax::VesselStep& line, VesselMove& move) {
-    auto& vessel = *std::ranges::find_if(vessels_, [&](const Vessel& v) { return v.name == move.vessel; });
+void LineReader::read_share(const syntax::VesselStep& line, VesselMove& move) {
     move.share = share_of(line.share);
     if (line.quantity != syntax::nowhere)
         move.ml = read_positive(reader_, reader_.tree.quantities[line.quantity], Dimension::volume);
-    if (!move.share) return;
-    vessel.share_out += *move.share;
-    if (vessel.share_out > Exact(1)) reader_.report(Kind::poured_out, reader_.statement_span(), {move.vessel});
 }
 
 // ---- dilute and mix -------------------------------------------------------------------------------
@@ -218,7 +214,7 @@ void LineReader::take(const syntax::Mix& line) {
     std::vector<Addition> additions;
     Exact total;
     for (std::size_t i = 0; i < numbers.size(); ++i) {
-        const auto parts = read_number(reader_, numbers[i]);
+        const auto parts = read_positive(reader_, numbers[i]);
         if (!parts) return;
         Addition addition{.by = Addition::By::volume, .place = reader_.place(reader_.statement_span())};
         const auto what = i < names.size() ? resolve(reader_, {.name = names[i]}, recipe_)
@@ -231,10 +227,6 @@ void LineReader::take(const syntax::Mix& line) {
         addition.written = reader_.text(numbers[i].span);
         total += *parts;
         additions.push_back(std::move(addition));
-    }
-    if (total <= Exact(0)) {
-        reader_.report(Kind::not_above_nothing, reader_.statement_span(), {reader_.text(reader_.statement_span())});
-        return;
     }
     section_.by_parts = true;
     section_.makes_ml = 1000;

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "blocks.hpp"
+#include "listed.hpp"
+#include "loose_date.hpp"
 #include "scruple/syntax/parse.hpp"
 
 namespace scruple::check {
@@ -131,11 +133,84 @@ void report_bare(Reader& reader, const syntax::Bare& bare, text::Span span) {
     }
 }
 
-std::string_view words_for_block(const Reader& reader, const Block& block) {
-    const bool parts_only =
-        block.kind == syntax::Block::recipe && block.id != none && !reader.model.recipes[block.id].sections.empty() &&
-        reader.model.sections[reader.model.recipes[block.id].sections.front()].kind != SectionKind::whole;
-    return parts_only ? "a recipe that is all parts; it belongs in one of them" : words_for(block.kind);
+constexpr std::string_view of_bench = "it under a `bench` heading";
+constexpr std::string_view of_supplier = "it under a `supplier` heading";
+constexpr std::string_view of_log = "it under a `log` heading";
+constexpr std::string_view of_plan = "it under a `plan` heading";
+constexpr std::string_view of_process = "it under a `process` heading";
+constexpr std::string_view of_chemical = "it under a `chemical` heading";
+constexpr std::string_view of_conversion = "it under a `conversion of` heading";
+constexpr std::string_view of_format = "it under a `format` heading";
+constexpr std::string_view of_recipe = "it right under a `recipe` heading";
+constexpr std::string_view of_solution = "it in a recipe or in one of its parts";
+
+/// The block that takes such a line.
+std::string_view home_of(const syntax::Node& node) {
+    return std::visit(overloaded{[](const syntax::Instrument&) { return of_bench; },
+                                 [](const syntax::Dropper&) { return of_bench; },
+                                 [](const syntax::Bottles&) { return of_bench; },
+                                 [](const syntax::Postage&) { return of_supplier; },
+                                 [](const syntax::PriceEntry&) { return of_supplier; },
+                                 [](const syntax::LogEntry&) { return of_log; },
+                                 [](const syntax::PlanEntry&) { return of_plan; },
+                                 [](const syntax::ProcessEntry&) { return of_process; },
+                                 [](const syntax::Form&) { return of_chemical; },
+                                 [](const syntax::Also&) { return of_chemical; },
+                                 [](const syntax::WordList&) { return of_chemical; },
+                                 [](const syntax::Ions&) { return of_chemical; },
+                                 [](const syntax::Dissolves&) { return of_chemical; },
+                                 [](const syntax::Property&) { return of_chemical; },
+                                 [](const syntax::Cas&) { return of_chemical; },
+                                 [](const syntax::Reaction&) { return of_conversion; },
+                                 [](const syntax::Excess&) { return of_conversion; },
+                                 [](const syntax::Vessel&) { return of_conversion; },
+                                 [](const syntax::Area&) { return of_format; },
+                                 [](const syntax::Variants&) { return of_recipe; },
+                                 [](const syntax::Words&) { return of_recipe; },
+                                 [](const auto&) { return of_solution; }},
+                      node);
+}
+
+bool is_all_parts(const Reader& reader, const Block& block) {
+    return block.kind == syntax::Block::recipe && block.id != none &&
+           !reader.model.recipes[block.id].sections.empty() &&
+           reader.model.sections[reader.model.recipes[block.id].sections.front()].kind != SectionKind::whole;
+}
+
+void report_out_of_place(Reader& reader, const syntax::Statement& statement, const Block& block) {
+    const auto home = home_of(statement.node);
+    const bool wants_part = home == of_solution && is_all_parts(reader, block);
+    reader.report(Kind::line_out_of_place, statement.span,
+                  {words_for(statement.node), wants_part ? "a recipe that is all parts" : words_for(block.kind),
+                   wants_part ? "it in one of the parts" : home});
+}
+
+/// The quote that is opened and not closed, with what follows it; the mark of inches behind a figure is none.
+text::Span open_quote(const Reader& reader, text::Span span) {
+    const auto written = reader.text(span);
+    if (std::ranges::count(written, '"') % 2 == 0) return {};
+    const auto at = written.rfind('"');
+    const bool opens = at == 0 || written[at - 1] == ' ' || written[at - 1] == '\t';
+    return opens ? text::Span{span.begin + static_cast<std::uint32_t>(at), span.end} : text::Span{};
+}
+
+void report_unread(Reader& reader, text::Span span, std::string_view keyword) {
+    if (keyword.empty()) {
+        reader.report(Kind::unread_line, span, {reader.text(span)});
+    } else {
+        reader.report(Kind::unread_fact, span, {keyword, how_to_say(keyword)});
+    }
+}
+
+/// A line of a log or a plan begins with a day, and this one may be written in another way.
+bool report_date(Reader& reader, const syntax::Statement& statement, const Block& block) {
+    if (block.kind != syntax::Block::log && block.kind != syntax::Block::plan) return false;
+    const auto date = read_loose_date(reader.text(statement.span));
+    if (date.length == 0) return false;
+    const text::Span span{statement.span.begin, statement.span.begin + static_cast<std::uint32_t>(date.length)};
+    const auto write = date.days.empty() ? std::string("year-month-day, such as `2026-11-05`") : listed(date.days);
+    reader.report(Kind::date_unread, span, {reader.text(span), write});
+    return true;
 }
 
 }  // namespace
@@ -232,19 +307,22 @@ void report_stray(Reader& reader, const syntax::Statement& statement, const Bloc
     if (std::holds_alternative<syntax::Unread>(statement.node) && written.size() > syntax::longest_line) {
         reader.report(Kind::line_too_long, beginning_of(reader, statement.span),
                       {std::to_string(syntax::longest_line)});
+    } else if (report_open_quote(reader, statement) || report_date(reader, statement, block)) {
+        return;
     } else if (const auto* unread = std::get_if<syntax::Unread>(&statement.node)) {
-        const auto keyword = reader.text(unread->keyword);
-        if (keyword.empty()) {
-            reader.report(Kind::unread_line, statement.span, {written});
-        } else {
-            reader.report(Kind::unread_fact, statement.span, {keyword, how_to_say(keyword)});
-        }
+        report_unread(reader, statement.span, reader.text(unread->keyword));
     } else if (const auto* bare = std::get_if<syntax::Bare>(&statement.node)) {
         report_bare(reader, *bare, statement.span);
     } else {
-        reader.report(Kind::line_out_of_place, statement.span,
-                      {words_for(statement.node), words_for_block(reader, block)});
+        report_out_of_place(reader, statement, block);
     }
+}
+
+bool report_open_quote(Reader& reader, const syntax::Statement& statement) {
+    const auto quote = open_quote(reader, statement.span);
+    if (quote.empty()) return false;
+    reader.report(Kind::quote_left_open, quote);
+    return true;
 }
 
 }  // namespace scruple::check

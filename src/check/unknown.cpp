@@ -8,17 +8,36 @@ namespace {
 
 using diagnostics::Kind;
 
-std::string nearest_substance(Reader& reader, std::string_view written) {
+std::string nearest_substance(Reader& reader, std::string_view written, NameOf wanted) {
     if (reader.suggestions_left == 0) return {};
     --reader.suggestions_left;
     std::vector<std::string> solutions;
-    for (Id id = 0; id < reader.model.sections.size(); ++id) solutions.push_back(shown_name(reader.model, id));
+    for (Id id = 0; wanted != NameOf::chemical && id < reader.model.sections.size(); ++id)
+        solutions.push_back(shown_name(reader.model, id));
     std::vector<std::string_view> known(solutions.begin(), solutions.end());
-    for (const auto& chemical : reader.model.chemicals) {
-        known.push_back(chemical.name);
-        for (const auto& [name, form] : chemical.also) known.push_back(name);
+    if (wanted != NameOf::solution) {
+        for (const auto& chemical : reader.model.chemicals) {
+            known.push_back(chemical.name);
+            for (const auto& [name, form] : chemical.also) known.push_back(name);
+        }
     }
     return diagnostics::nearest(written, known);
+}
+
+/// The name means something, and not what belongs here.
+bool report_other_kind(Reader& reader, const syntax::Name& name, Id here, NameOf wanted) {
+    std::string key;
+    const auto written = reader.text(name);
+    const auto& normal = reader.normal(written);
+    if (wanted == NameOf::solution && reader.model.chemical_names.contains(normal)) {
+        reader.report(Kind::name_of_another_kind, name.span, {written, "a chemical", "a solution"});
+        return true;
+    }
+    if (wanted == NameOf::chemical && find_solution(reader.model, here, normal, key) != none) {
+        reader.report(Kind::name_of_another_kind, name.span, {written, "a solution", "a chemical"});
+        return true;
+    }
+    return false;
 }
 
 /// The recipe that a name means, where the trouble is only that it has several solutions: `Lantern`, or
@@ -52,17 +71,20 @@ std::string listed(const std::vector<std::string>& names) {
     return text;
 }
 
-void report_unknown(Reader& reader, const syntax::Name& name, Id recipe) {
-    if (report_which_section(reader, name, recipe)) return;
+void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf wanted) {
+    if (report_other_kind(reader, name, recipe, wanted)) return;
+    if (wanted != NameOf::chemical && report_which_section(reader, name, recipe)) return;
     const auto written = reader.text(name);
     const auto saying = name.quoted ? Saying{} : saying_at(written);
     if (!saying.keyword.empty()) {
         reader.report(Kind::unread_fact, reader.statement_span(), {saying.keyword, saying.how});
         return;
     }
-    const auto near = nearest_substance(reader, written);
-    constexpr std::string_view otherwise =
-        "a name that the library or your files have, or declare it with a `chemical` block";
+    const auto near = nearest_substance(reader, written, wanted);
+    const std::string_view otherwise = wanted == NameOf::solution
+                                           ? "the name of a recipe, or of one of its solutions: `Lantern part A`"
+                                           : "a name that the library or your files have, or declare it with a "
+                                             "`chemical` block";
     reader.report(Kind::unknown_name, name.span, {written, near.empty() ? std::string(otherwise) : "`" + near + "`"});
 }
 

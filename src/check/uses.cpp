@@ -58,8 +58,8 @@ std::optional<PerUse> read_per(Reader& reader, const syntax::Per& per) {
         if (!measured) return std::nullopt;
         PerUse use{.text = reader.text(quantity.span())};
         if (measured->dimension == Dimension::area) {
-            use.area_cm2 = measured->value;
-            return use;
+            use.area_cm2 = read_positive(reader, quantity, Dimension::area);
+            return use.area_cm2 ? std::optional(use) : std::nullopt;
         }
         use.ml = read_positive(reader, quantity, Dimension::volume);
         return use.ml ? std::optional(use) : std::nullopt;

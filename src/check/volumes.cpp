@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "volumes.hpp"
 
+#include <algorithm>
+
 #include "blocks.hpp"
 
 namespace scruple::check {
@@ -8,9 +10,11 @@ namespace {
 
 /// A second vessel: what it holds, and what it held when it was closed.
 struct Beaker {
-    std::string_view name;
-    Level level;
-    Level full;
+    std::string_view name{};
+    Level level{};
+    Level full{};
+    Exact left = 1;        ///< of the full vessel, as a share
+    bool measured = true;  ///< no line left open how much goes in
 };
 
 class Filler {
@@ -42,6 +46,8 @@ class Filler {
             filling_.made_ml = mark;
             return;
         }
+        const bool open_amount = addition.optional || addition.shares.empty() || addition.how == Addition::How::about;
+        if (open_ != SIZE_MAX && open_amount) beakers_[open_].measured = false;
         if (addition.optional) return;
         const auto dose = dose_of(model_, addition, measure_now(addition, variant_));
         level.liquid_ml += dose.room_estimated ? Exact(0) : dose.room_ml;
@@ -53,35 +59,45 @@ class Filler {
             open_ = find(move.vessel);
             return;
         }
-        auto& beaker = beakers_[find(move.vessel)];
-        if (open_ != SIZE_MAX) {
-            beaker.full = beaker.level;
-            open_ = SIZE_MAX;
-        }
-        if (move.what == VesselMove::What::pour_in) pour(beaker, share_of(move, beaker));
+        close();
+        if (move.what == VesselMove::What::pour_in) pour(beakers_[find(move.vessel)], move);
     }
 
+    void close() {
+        if (open_ == SIZE_MAX) return;
+        beakers_[open_].full = beakers_[open_].level;
+        beakers_[open_].left = 1;
+        open_ = SIZE_MAX;
+    }
+
+    /// The share of the full vessel that is asked for; of a stated volume, nothing where the vessel's is not known.
     static Exact share_of(const VesselMove& move, const Beaker& beaker) {
         if (move.share) return *move.share;
+        if (!move.ml) return beaker.left;
         const auto& all = beaker.full.with_room_ml;
-        const auto& left = beaker.level.with_room_ml;
         if (all.is_zero()) return 0;
-        return move.ml && *move.ml < left ? *move.ml / all : left / all;
+        const Exact asked = *move.ml / all;
+        return beaker.measured ? asked : std::min(asked, beaker.left);
     }
 
-    void pour(Beaker& beaker, const Exact& share) {
+    void pour(Beaker& beaker, const VesselMove& move) {
+        const Exact asked = share_of(move, beaker);
+        const bool too_much = asked > beaker.left || beaker.left.is_zero();
+        if (too_much && filling_.poured_out_at == none) filling_.poured_out_at = line_;
+        const Exact share = std::min(asked, beaker.left);
         const Level poured{beaker.full.liquid_ml * share, beaker.full.with_room_ml * share};
         main_.liquid_ml += poured.liquid_ml;
         main_.with_room_ml += poured.with_room_ml;
         beaker.level.liquid_ml -= poured.liquid_ml;
         beaker.level.with_room_ml -= poured.with_room_ml;
+        beaker.left -= share;
     }
 
     std::size_t find(std::string_view name) {
         for (std::size_t i = 0; i < beakers_.size(); ++i) {
             if (beakers_[i].name == name) return i;
         }
-        beakers_.push_back({name, {}, {}});
+        beakers_.push_back({.name = name});
         return beakers_.size() - 1;
     }
 

@@ -15,9 +15,10 @@ struct Level {
 };
 
 struct Filling {
-    std::vector<Level> after;         ///< one a line of the section
-    std::uint32_t made_up_at = none;  ///< the last `to make` line of the main vessel
-    Exact made_ml;                    ///< its volume, or the estimated sum where there is none
+    std::vector<Level> after;            ///< one a line of the section
+    std::uint32_t made_up_at = none;     ///< the last `to make` line of the main vessel
+    Exact made_ml;                       ///< its volume, or the estimated sum where there is none
+    std::uint32_t poured_out_at = none;  ///< the first line that pours more from a vessel than is in it
 };
 
 /// Walks the lines of a section for one variant, second vessels included.

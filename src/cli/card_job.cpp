@@ -75,13 +75,14 @@ Outcome card_job(const Call& call) {
     const As as = call.as();
     const auto day = mixed_on(call);
     const Asked asked = asked_amounts(call);
-    const Loaded loaded = open_for_the_bench(call, asked);
-    const check::Model& model = loaded.checked.model;
+    Loaded loaded = open_for_the_bench(call, asked);
+    check::Model& model = loaded.checked.model;
+    model.dropper = bench(call, loaded);
     const Meant meant = find_solution(loaded, call.name());
     if (says_how_much(call)) require_one_solution(loaded, meant);
 
     plan::CardRequest request{check::none, variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
-                              bench(call, loaded), day};
+                              model.dropper, day};
     request.at_celsius = at_celsius(call, loaded);
     add_substitutions(call, loaded, meant, request);
     std::vector<plan::Card> cards;

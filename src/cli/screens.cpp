@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "scruple/text/source.hpp"
+#include "scruple/text/wrap.hpp"
 
 namespace scruple::cli {
 namespace {
@@ -66,22 +66,13 @@ void capitalise(std::string& sentence) {
 
 std::string paragraph(std::string_view words, std::size_t indent, std::size_t width) {
     std::string result;
-    std::size_t used = 0;
-    while (!words.empty()) {
-        const std::string_view word = words.substr(0, words.find_first_of(" \n"));
-        const std::size_t wide = text::display_width(word);
-        if (used > 0 && used + 1 + wide > width) {
-            result += '\n';
-            used = 0;
-        }
-        result += used == 0 ? std::string(indent, ' ') : " ";
-        result += word;
-        used = (used == 0 ? indent : used + 1) + wide;
-        words.remove_prefix(word.size());
-        if (words.starts_with('\n')) used = width;
-        words.remove_prefix(std::min<std::size_t>(words.size(), 1));
+    while (true) {
+        const auto end = std::min(words.find('\n'), words.size());
+        for (const std::string& line : text::wrapped(words.substr(0, end), width - std::min(indent, width)))
+            result += (line.empty() ? "" : std::string(indent, ' ')) + line + '\n';
+        if (end == words.size()) return result;
+        words.remove_prefix(end + 1);
     }
-    return result + '\n';
 }
 
 std::string overview_screen(std::size_t width) {

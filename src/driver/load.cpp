@@ -4,7 +4,7 @@
 
 #include "scruple/driver/driver.hpp"
 #include "scruple/syntax/parse.hpp"
-#include "side_by_side.hpp"
+#include "scruple/text/side_by_side.hpp"
 
 namespace scruple::driver {
 namespace {
@@ -17,9 +17,15 @@ struct Read {
     std::vector<bool> faulty;  ///< by source
 };
 
+/// Files differ much in size, so they are handed out one by one.
+template <class Job>
+void each_side_by_side(std::size_t count, const Job& job) {
+    text::side_by_side(count, text::all_cores(), 1, [&](std::size_t i, unsigned) { job(i); });
+}
+
 std::vector<Reading> read_all(const std::vector<std::filesystem::path>& paths) {
     std::vector<Reading> readings(paths.size());
-    side_by_side(paths.size(), [&](std::size_t i) { readings[i] = read_recipe_file(paths[i]); });
+    each_side_by_side(paths.size(), [&](std::size_t i) { readings[i] = read_recipe_file(paths[i]); });
     return readings;
 }
 
@@ -35,7 +41,7 @@ void take(Read& read, RecipeFile file) {
 void parse_all(Read& read) {
     Loaded& loaded = read.loaded;
     loaded.trees.resize(loaded.sources.size());
-    side_by_side(loaded.sources.size(), [&](std::size_t i) {
+    each_side_by_side(loaded.sources.size(), [&](std::size_t i) {
         if (!read.faulty[i]) loaded.trees[i] = syntax::parse(loaded.sources[i]);
     });
 }

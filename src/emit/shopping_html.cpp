@@ -42,7 +42,8 @@ Markup errand(const ChemicalNeed& need) {
     Markup line = bought ? html::box("") : element("span", "class=\"what\"", name);
     if (bought) line += amount_of(words::packs(need), name);
     Markup all = element("p", line);
-    if (bought) all += element("p", fmt::format("from {}, {}", need.supplier, words::money(need.cost, need.currency)));
+    if (bought && !words::comes_along(need))
+        all += element("p", fmt::format("from {}, {}", need.supplier, words::money(need.cost, need.currency)));
     const std::string other = words::other_form(need);
     if (!other.empty()) all += element("p", other);
     all += element("p", words::reckoning(need));

@@ -40,8 +40,9 @@ void errand(Sheet& sheet, const ChemicalNeed& need, std::size_t column) {
     const bool bought = words::errand_of(need) == Errand::buy;
     const std::string lead = bought ? "□  " + padded_left(words::packs(need), column) + "   " : "";
     const std::size_t indent = bought ? column + 6 : 2;
-    sheet.item(lead, name_of(need), bought ? words::money(need.cost, need.currency) : "");
-    if (bought) sheet.indented(indent, "from " + need.supplier);
+    const bool paid = bought && !words::comes_along(need);
+    sheet.item(lead, name_of(need), paid ? words::money(need.cost, need.currency) : "");
+    if (paid) sheet.indented(indent, "from " + need.supplier);
     const std::string other = words::other_form(need);
     if (!other.empty()) sheet.indented(indent, other);
     sheet.indented(indent, words::reckoning(need));

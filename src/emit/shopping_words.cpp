@@ -24,7 +24,12 @@ Errand errand_of(const plan::ChemicalNeed& need) {
     return need.supplier.empty() ? Errand::nobody_sells : Errand::buy;
 }
 
+bool comes_along(const plan::ChemicalNeed& need) {
+    return errand_of(need) == Errand::buy && need.packs == 0;
+}
+
 std::string packs(const plan::ChemicalNeed& need) {
+    if (comes_along(need)) return "—";
     return fmt::format("{}{}×{}{}", need.packs, plan::unit_blank, plan::unit_blank, need.pack);
 }
 
@@ -33,7 +38,8 @@ std::string reckoning(const plan::ChemicalNeed& need) {
     std::string all = fmt::format("needed {}, on hand {}", need.needed.with_unit(), need.on_hand.with_unit());
     if (errand == Errand::enough) return all;
     all += ", to buy " + need.to_buy.with_unit();
-    if (errand == Errand::buy) all += fmt::format("; {} will be left", need.left_over.with_unit());
+    if (errand == Errand::buy && !comes_along(need))
+        all += fmt::format("; {} will be left", need.left_over.with_unit());
     return all;
 }
 

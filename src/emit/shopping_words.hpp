@@ -16,6 +16,9 @@ enum class Errand { buy, nobody_sells, enough };
 [[nodiscard]] Errand errand_of(const plan::ChemicalNeed& need);
 
 /// `2 × 500 g`
+/// Whether it comes out of the packs that are bought for another row.
+[[nodiscard]] bool comes_along(const plan::ChemicalNeed& need);
+/// `2 × 500 g`; a dash where it comes along with another row.
 [[nodiscard]] std::string packs(const plan::ChemicalNeed& need);
 /// `needed 900 g, on hand 180 g, to buy 720 g; 280 g will be left`
 [[nodiscard]] std::string reckoning(const plan::ChemicalNeed& need);

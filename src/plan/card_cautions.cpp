@@ -15,7 +15,8 @@ using check::Chemical;
 using check::Id;
 using check::Model;
 
-constexpr const char* every_card = "every card";
+// What every card says needs no source.
+constexpr const char* every_card = "";
 
 class Cautions {
   public:

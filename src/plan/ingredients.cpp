@@ -116,15 +116,28 @@ class Lines {
     Ingredients result_;
 };
 
-/// Backwards, since what is finished last comes first.
-void visit(const Model& model, Id section, std::set<Id>& seen, std::vector<Id>& finished) {
-    if (!seen.insert(section).second) return;
-    const auto& lines = model.sections[section].lines;
-    std::for_each(lines.rbegin(), lines.rend(), [&](const auto& line) {
-        const auto* addition = std::get_if<Addition>(&line);
-        if (addition != nullptr && addition->solution != check::none) visit(model, addition->solution, seen, finished);
-    });
-    finished.push_back(section);
+/// One section on the way down, and the lines of it that are still to be followed, from the last to the first.
+struct Frame {
+    Id section;
+    std::size_t lines_left;
+};
+
+/// Backwards, since what is finished last comes first. With a list of its own: chains of recipes may be long.
+void visit(const Model& model, Id first, std::set<Id>& seen, std::vector<Id>& finished) {
+    if (!seen.insert(first).second) return;
+    std::vector<Frame> way{{first, model.sections[first].lines.size()}};
+    while (!way.empty()) {
+        auto& [section, lines_left] = way.back();
+        if (lines_left == 0) {
+            finished.push_back(section);
+            way.pop_back();
+            continue;
+        }
+        const auto* addition = std::get_if<Addition>(&model.sections[section].lines[--lines_left]);
+        if (addition == nullptr || addition->solution == check::none || !seen.insert(addition->solution).second)
+            continue;
+        way.push_back({addition->solution, model.sections[addition->solution].lines.size()});
+    }
 }
 
 }  // namespace

@@ -18,8 +18,14 @@ using check::Model;
 
 namespace {
 
-Figure in_tenths(const Exact& measure, const Exact& tenths, bool by_volume) {
-    return by_volume ? ml_as_read(tenths / 10, measure) : grams_as_read(tenths / 10, measure);
+/// Nobody buys or mixes to a tenth of a ml in a litre: tenths below 100, then whole ones, then tens.
+Exact step_for(const Exact& measure) {
+    const Exact size = quantity::magnitude(measure);
+    return size < 100 ? Exact(1, 10) : size < 1000 ? Exact(1) : Exact(10);
+}
+
+Figure in_steps(const Exact& measure, const Exact& printed, bool by_volume) {
+    return by_volume ? ml_as_read(printed, measure) : grams_as_read(printed, measure);
 }
 
 std::vector<Day> days_of(const check::Plan& plan) {
@@ -39,11 +45,13 @@ void say_what_the_log_adds(const Model& model, Day first, ShoppingList& list) {
 }  // namespace
 
 Figure rounded_up(const Exact& measure, bool by_volume) {
-    return in_tenths(measure, (measure * 10).ceil(), by_volume);
+    const Exact step = step_for(measure);
+    return in_steps(measure, (measure / step).ceil() * step, by_volume);
 }
 
 Figure rounded_down(const Exact& measure, bool by_volume) {
-    return in_tenths(measure, (measure * 10).floor(), by_volume);
+    const Exact step = step_for(measure);
+    return in_steps(measure, (measure / step).floor() * step, by_volume);
 }
 
 ShoppingList shopping_list(const Model& model, check::Id plan) {

@@ -163,23 +163,32 @@ struct action<rule::conversion_word> : keeps_block {};
 
 template <>
 struct action<rule::titled> {
-    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {draft.last.name}}); }
+    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {draft.last.name}, {}}); }
 };
 template <>
 struct action<rule::labelled> {
-    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {draft.last.text}}); }
+    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {draft.last.text}, {}}); }
 };
 template <>
 struct action<rule::untitled> {
-    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {}}); }
+    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, {}, {}}); }
 };
 template <>
 struct action<rule::conversion_of> {
-    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, draft.last.substance}); }
+    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, false, draft.last.substance, {}}); }
+};
+
+template <>
+struct action<rule::sized_word> : keeps_block {};
+template <>
+struct action<rule::size> : keeps_span<&Pieces::size> {};
+template <>
+struct action<rule::sized_title> : takes_back<rule::sized_title> {
+    static void apply0(Draft& draft) { draft.commit(Heading{Block::recipe, true, {draft.last.name}, draft.last.size}); }
 };
 
 struct commits_bad_heading {
-    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, true, {draft.last.text}}); }
+    static void apply0(Draft& draft) { draft.commit(Heading{draft.last.block, true, {draft.last.text}, {}}); }
 };
 template <>
 struct action<rule::bad_title> : commits_bad_heading {};

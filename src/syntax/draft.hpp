@@ -32,7 +32,7 @@ struct Pieces {
     Substance substance, of;
     FormGiven given;
     Number number, count, width, pk, epsilon;
-    Span unit, currency, formula, first_ion, liquid, keyword, solvent;
+    Span unit, currency, formula, first_ion, liquid, keyword, solvent, size;
     Quantity quantity, first, second, strength;
     Range range, value;
     FilmFormat format;

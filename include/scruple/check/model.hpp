@@ -410,6 +410,7 @@ struct Model {
     std::vector<FilmFormat> formats{};
 
     Id water = none;       ///< the chemical `water`
+    Id dropper = none;     ///< the bench whose dropper counts drops; none, or one without: the first that has one
     AcidBase acid_base{};  ///< what all chemicals are in water
 
     /// Normal names (syntax::normal_name) to ids.
@@ -434,5 +435,9 @@ struct Model {
 [[nodiscard]] std::string written(const Equilibrium& equilibrium);
 /// `sodium carbonate (monohydrate)`; the form is left out where the chemical has only one.
 [[nodiscard]] std::string shown_name(const Chemical& chemical, Id form);
+/// `60 % w/w`
+[[nodiscard]] std::string shown_strength(const Strength& strength);
+/// `ammonium thiosulfate (60 % w/w)`, `sodium carbonate (anhydrous, 20 % w/v)`
+[[nodiscard]] std::string shown_name(const Chemical& chemical, Id form, const std::optional<Strength>& strength);
 
 }  // namespace scruple::check

@@ -129,6 +129,7 @@ struct Heading {
     Block block;
     bool bad = false;  ///< the name is missing or cannot be one; the block opens all the same
     Substance title;   ///< name empty where none is given; of a bad one, all that stands there
+    Span size;         ///< of a bad one: the amount behind a good name, `500 ml` of `recipe Lantern 500 ml`
 };
 
 // ---- facts ----------------------------------------------------------------------------------
