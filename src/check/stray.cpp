@@ -5,87 +5,14 @@
 #include "blocks.hpp"
 #include "listed.hpp"
 #include "loose_date.hpp"
+#include "sayings.hpp"
 #include "scruple/syntax/parse.hpp"
+#include "slips.hpp"
 
 namespace scruple::check {
 namespace {
 
 using diagnostics::Kind;
-
-struct Sample {
-    std::string_view keyword;
-    std::string_view how;  ///< how a line with this word is said
-};
-
-constexpr Sample samples[] = {
-    {"is", "`is a   film developer`"},
-    {"strength", "`strength   working`"},
-    {"source", "`source   the darkroom notebook, page 12`"},
-    {"caution", "`caution   \"Gloves and goggles.\"`"},
-    {"note", "`note   start at 11 min`"},
-    {"keeps", "`keeps   6 months full, 2 months half full`"},
-    {"use within", "`use within   2 h`"},
-    {"capacity", "`capacity   one-shot, 250 ml working per film 135` or `capacity   12 films 135 per 1 l`"},
-    {"variants", "`variants   soft, normal`"},
-    {"dilute", "`dilute stock   1+3`"},
-    {"mix", "`mix part A + part B + water   1+1+10`"},
-    {"replenish", "`replenish   20 ml per film 135, at most 1 l per 1 l`"},
-    {"expect", "`expect pH   11.2 to 11.6` or `expect sodium sulfite (anhydrous)   8.5 to 9.5 g/l`"},
-    {"also", "`also   soda ash (anhydrous), washing soda`"},
-    {"form", "`form   decahydrate   Na2CO3·10H2O`"},
-    {"grade", "`grade   distilled, deionised`"},
-    {"ions", "`ions   2 Na+ + CO3-2`"},
-    {"acts as", "`acts as   alkali`"},
-    {"dissolves", "`dissolves   21.5 g (anhydrous) in 100 g water at 20 C`"},
-    {"density", "`density   1.05 g/ml (glacial) at 25 C from \"the label\"`"},
-    {"takes up", "`takes up   0.28 ml per 1 g`"},
-    {"hazard", "`hazard   H302, H317`"},
-    {"cas", "`cas   497-19-8`"},
-    {"in water", "`in water   HCO3- -> CO3-2 + H+   pK 10.33, 14.7 kJ/mol, give or take 0.02 from \"a handbook\"`"},
-    {"escapes", "`escapes   CO2   pK 1.47, in air 0.0004 atm`"},
-    {"pair", "`pair   Na+ with CO3-2   -0.08 kg/mol from \"a handbook\"`"},
-    {"bystander", "`bystander   Na+, Cl-`"},
-    {"salt of", "`salt of   citric acid`"},
-    {"reaction", "`reaction   borax (decahydrate) + 2 sodium hydroxide -> 4 sodium metaborate (anhydrous) + 11 water`"},
-    {"excess", "`excess   sodium hydroxide, 2 % more than it needs`"},
-    {"vessel", "`vessel   2 times the volume`"},
-    {"area", "`area   80 sq in`"},
-    {"balance", "`balance   0.1 g up to 500 g`"},
-    {"graduate", "`graduate   10 ml by 0.2 ml`"},
-    {"syringe", "`syringe   1 ml by 0.01 ml`"},
-    {"jug", "`jug   5 l by 100 ml`"},
-    {"dropper", "`dropper   22 drops per 1 ml water`"},
-    {"bottle", "`bottle   500 ml, 1 l`"},
-    {"postage", "`postage   6.50 EUR, none over 75 EUR`"},
-    {"stir", "`stir until clear` or `stir 2 min`"},
-    {"wait", "`wait 15 min, stirring every 5 min`"},
-    {"stand", "`stand 12 h`"},
-    {"filter", "`filter`"},
-    {"cool", "`cool to 20 C` or `cool below 27 C`"},
-    {"warm", "`warm to 45 C`"},
-    {"not above", "`not above 30 C`"},
-    {"do", "`do \"tap out the air bells\"`"},
-    {"apart", "`apart lye`, with one word as the vessel's name"},
-    {"pour in", "`pour in lye, slowly, stirring` or `pour in half of lye`"},
-    {"set aside", "`set aside lye`"},
-};
-
-/// A day at the beginning of a line: of a log, or of a plan.
-bool is_date(std::string_view keyword) {
-    return !keyword.empty() && keyword.front() >= '0' && keyword.front() <= '9';
-}
-
-std::string_view how_to_say(std::string_view keyword) {
-    if (is_date(keyword))
-        return "in a log `2026-11-05 mixed Lantern part A 1 l` (or `received`, `on shelf`, `processed`, `used`, "
-               "`replenished`, `discarded`), in a plan `2026-12-03 6 films 135 through roll film`";
-    if (keyword.starts_with("each"))
-        return "`each Thursday from 2026-12-10 to 2026-12-31 4 films 120 through roll film`";
-    for (const auto& sample : samples) {
-        if (sample.keyword == keyword) return sample.how;
-    }
-    return "the line as `scruple help` shows it";
-}
 
 std::string_view words_list(syntax::WordList::Of of) {
     switch (of) {
@@ -126,7 +53,10 @@ text::Span beginning_of(const Reader& reader, text::Span span) {
 void report_bare(Reader& reader, const syntax::Bare& bare, text::Span span) {
     const auto name = reader.text(bare.what.name);
     const auto saying = bare.what.name.quoted ? Saying{} : saying_at(name);
-    if (saying.keyword.empty()) {
+    const auto better = mended(name);
+    if (!better.empty()) {
+        reader.report(Kind::unread_line, span, {name, "`" + better + "`"});
+    } else if (saying.keyword.empty()) {
         reader.report(Kind::forgotten_amount, span, {name});
     } else {
         reader.report(Kind::unread_fact, span, {saying.keyword, saying.how});
@@ -161,7 +91,11 @@ std::string_view home_of(const syntax::Node& node) {
                                  [](const syntax::Dissolves&) { return of_chemical; },
                                  [](const syntax::Property&) { return of_chemical; },
                                  [](const syntax::Cas&) { return of_chemical; },
-                                 [](const syntax::Reaction&) { return of_conversion; },
+                                 [](const syntax::Equilibrium&) { return of_chemical; },
+                   [](const syntax::Interaction&) { return of_chemical; },
+                   [](const syntax::Bystanders&) { return of_chemical; },
+                   [](const syntax::SaltOf&) { return of_chemical; },
+                   [](const syntax::Reaction&) { return of_conversion; },
                                  [](const syntax::Excess&) { return of_conversion; },
                                  [](const syntax::Vessel&) { return of_conversion; },
                                  [](const syntax::Area&) { return of_format; },
@@ -194,9 +128,14 @@ text::Span open_quote(const Reader& reader, text::Span span) {
     return opens ? text::Span{span.begin + static_cast<std::uint32_t>(at), span.end} : text::Span{};
 }
 
+constexpr std::string_view any_line =
+    "a name and an amount (`metol   5 g`), a step (`stir until clear`), or a fact (`keeps   6 months full`)";
+
 void report_unread(Reader& reader, text::Span span, std::string_view keyword) {
     if (keyword.empty()) {
-        reader.report(Kind::unread_line, span, {reader.text(span)});
+        const auto line = reader.text(span);
+        const auto better = mended(line);
+        reader.report(Kind::unread_line, span, {line, better.empty() ? std::string(any_line) : "`" + better + "`"});
     } else {
         reader.report(Kind::unread_fact, span, {keyword, how_to_say(keyword)});
     }
@@ -214,15 +153,6 @@ bool report_date(Reader& reader, const syntax::Statement& statement, const Block
 }
 
 }  // namespace
-
-Saying saying_at(std::string_view line) {
-    for (const auto& sample : samples) {
-        const bool begins = line.starts_with(sample.keyword) && line.size() > sample.keyword.size();
-        if (begins && (line[sample.keyword.size()] == ' ' || line[sample.keyword.size()] == '\t'))
-            return {sample.keyword, sample.how};
-    }
-    return {};
-}
 
 std::string_view words_for(syntax::Block kind) {
     switch (kind) {

@@ -24,6 +24,26 @@ std::string nearest_substance(Reader& reader, std::string_view written, NameOf w
     return diagnostics::nearest(written, known);
 }
 
+/// The recipe text that was meant where words stand around a known name: `add metol`, `water up to`; or empty.
+std::string known_inside(Reader& reader, std::string_view written, Id here) {
+    std::string key;
+    const auto known = [&](std::string_view name) {
+        const auto& normal = reader.normal(name);
+        return reader.model.chemical_names.contains(normal) || find_solution(reader.model, here, normal, key) != none;
+    };
+    for (auto blank = written.find(' '); blank != std::string_view::npos; blank = written.find(' ', blank + 1)) {
+        if (const auto rest = written.substr(blank + 1); known(rest)) return "`" + std::string(rest) + "`";
+    }
+    constexpr std::string_view to_make[] = {" to", " up to",   " ad",         " q.s.",
+                                            " qs", " to fill", " to make up", " to make up to"};
+    for (const auto tail : to_make) {
+        if (!written.ends_with(tail)) continue;
+        const auto name = written.substr(0, written.size() - tail.size());
+        if (known(name)) return "`" + std::string(name) + " to make` and the final volume";
+    }
+    return {};
+}
+
 /// The name means something, and not what belongs here.
 bool report_other_kind(Reader& reader, const syntax::Name& name, Id here, NameOf wanted) {
     std::string key;
@@ -78,6 +98,11 @@ void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf 
     const auto saying = name.quoted ? Saying{} : saying_at(written);
     if (!saying.keyword.empty()) {
         reader.report(Kind::unread_fact, reader.statement_span(), {saying.keyword, saying.how});
+        return;
+    }
+    const auto inside = known_inside(reader, written, recipe);
+    if (!inside.empty()) {
+        reader.report(Kind::unknown_name, name.span, {written, inside});
         return;
     }
     const auto near = nearest_substance(reader, written, wanted);

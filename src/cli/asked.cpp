@@ -30,6 +30,13 @@ Stop wrong_amount(std::string_view name) {
                 : fmt::format("`{}` takes {}: `{}`", name, info->takes, info->example)};
 }
 
+// A message about the line that was put around the typed words says nothing to who typed them.
+bool speaks_of_the_line(diagnostics::Kind kind, std::string_view option) {
+    using enum diagnostics::Kind;
+    if (kind == forgotten_amount) return option != "--with" && option.starts_with("--");
+    return kind == unread_fact || kind == unread_line || kind == line_out_of_place;
+}
+
 }  // namespace
 
 void Asked::add(std::string_view option, const std::string& typed, std::string_view before, std::string_view after) {
@@ -63,6 +70,7 @@ void settle_asked(driver::Loaded& loaded) {
     std::string message;
     for (auto d = asked; d != all.end(); ++d) {
         if (diagnostics::info(d->kind).severity != diagnostics::Severity::error) continue;
+        if (speaks_of_the_line(d->kind, loaded.sources[d->file].path)) throw wrong_amount(loaded.sources[d->file].path);
         if (!message.empty()) message += '\n';
         message +=
             fmt::format("{}: {} [{}]", loaded.sources[d->file].path, d->message, diagnostics::info(d->kind).name);

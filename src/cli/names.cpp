@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "call.hpp"
 #include "scruple/syntax/normal.hpp"
 
@@ -24,11 +26,27 @@ std::string nearest(const std::string& name, const Names& shown) {
     return {};
 }
 
-Stop not_there(std::string_view what, const std::string& name, const Names& shown) {
+/// Names that hold the one that was typed: `soda ash`, `washing soda` for `soda`.
+Names holding(const std::string& name, const Names& shown) {
+    Names found;
+    for (const std::string& one : shown) {
+        const bool holds =
+            !name.empty() && syntax::normal_name(one).find(syntax::normal_name(name)) != std::string::npos;
+        if (holds && found.size() < most_listed) found.push_back(one);
+    }
+    return found;
+}
+
+/// `few` is what is listed where `shown` is too much to list.
+Stop not_there(std::string_view what, const std::string& name, const Names& shown, const Names& few = {}) {
     const std::string near = nearest(name, shown);
     std::string rest = "there is none at all";
     if (!near.empty()) {
         rest = fmt::format("the nearest is `{}`", near);
+    } else if (const Names like = holding(name, shown); !like.empty()) {
+        rest = "did you mean " + alternatives(like) + "?";
+    } else if (shown.size() > most_listed && !few.empty() && few.size() <= most_listed) {
+        rest = "there is " + alternatives(few);
     } else if (shown.size() > most_listed) {
         rest = "`scruple help names` lists those there are";
     } else if (!shown.empty()) {
@@ -45,6 +63,13 @@ bool was_asked(const Loaded& loaded, const check::Place& place) {
 Names section_names(const check::Model& model, const check::Recipe& recipe) {
     Names names;
     for (const Id section : recipe.sections) names.push_back(check::shown_name(model, section));
+    return names;
+}
+
+Names recipe_names(const Loaded& loaded) {
+    Names names;
+    for (const check::Recipe& recipe : loaded.checked.model.recipes)
+        if (!was_asked(loaded, recipe.place)) names.emplace_back(recipe.name);
     return names;
 }
 
@@ -80,6 +105,18 @@ Id id_in(const Map& map, std::string_view what, const std::string& name, const N
     return found->second;
 }
 
+/// The only chemical with a form of this formula, as it is written there; none where there are several.
+Id chemical_of_formula(const check::Model& model, const std::string& formula) {
+    Id only = check::none;
+    for (Id id = 0; id < model.chemicals.size(); ++id) {
+        const auto fits = [&](const check::Form& form) { return form.formula_text == formula; };
+        if (std::ranges::none_of(model.chemicals[id].forms, fits)) continue;
+        if (only != check::none) return check::none;
+        only = id;
+    }
+    return only;
+}
+
 }  // namespace
 
 Meant find_solution(const Loaded& loaded, const std::string& name) {
@@ -91,7 +128,7 @@ Meant find_solution(const Loaded& loaded, const std::string& name) {
         return {model.sections[section->second].recipe, {section->second}};
     if (const check::Recipe* recipe = recipe_at_front(model, key))
         throw not_there("solution", name, section_names(model, *recipe));
-    throw not_there("recipe", name, solution_names(loaded));
+    throw not_there("recipe", name, solution_names(loaded), recipe_names(loaded));
 }
 
 Id find_plan(const Loaded& loaded, const std::string& name) {
@@ -104,9 +141,10 @@ Id find_bench(const Loaded& loaded, const std::string& name) {
 
 std::pair<Id, Id> find_chemical_in_form(const Loaded& loaded, const std::string& name) {
     const auto& names = loaded.checked.model.chemical_names;
-    const auto found = names.find(syntax::normal_name(name));
-    if (found == names.end()) throw not_there("chemical", name, chemical_names(loaded));
-    return found->second;
+    if (const auto found = names.find(syntax::normal_name(name)); found != names.end()) return found->second;
+    const Id of_formula = chemical_of_formula(loaded.checked.model, name);
+    if (of_formula == check::none) throw not_there("chemical", name, chemical_names(loaded));
+    return {of_formula, check::none};
 }
 
 Id find_chemical(const Loaded& loaded, const std::string& name) {

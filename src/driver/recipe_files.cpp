@@ -42,7 +42,7 @@ std::optional<Trouble> list(const fs::path& folder, std::vector<fs::path>& files
 std::variant<std::vector<fs::path>, Trouble> recipe_files(const fs::path& folder) {
     std::error_code why;
     if (!fs::is_directory(folder, why)) {
-        if (!why) why = std::make_error_code(std::errc::not_a_directory);
+        if (!why) return Trouble{fmt::format("{} is a file, and a folder of recipes is wanted", folder.native())};
         return cannot_list(folder, why);
     }
     const fs::path start = folder.lexically_normal();

@@ -99,6 +99,15 @@ class WrongCalls(Workspace):
         self.assertIn("no bench", self.refused("card", "Tern", "--bench", "Marsh"))
         self.assertIn("no variant", self.refused("card", "Tern", "--variant", "soft"))
 
+    def test_part_of_a_name_lists_the_names_that_hold_it_and_a_formula_is_a_name(self):
+        message = self.refused("chemical", "soda")
+        self.assertIn("`washing soda`", message)
+        self.assertIn("`soda ash`", message)
+        self.assertEqual(self.scruple("chemical", "Na2SO3"), self.scruple("chemical", "sodium sulfite"))
+
+    def test_a_file_is_no_folder(self):
+        self.assertIn("is a file", self.refused("check", "--in", "tern.scruple", status=TROUBLE))
+
     def test_an_amount_for_several_solutions_lists_them(self):
         message = self.refused("card", "Heron", "--make", "500ml")
         self.assertIn("`Heron part A`, `Heron part B` or `Heron working`", message)
@@ -115,6 +124,12 @@ class WrongCalls(Workspace):
         self.assertIn("[form-not-stated]", self.refused("card", "Tern", "--with", "sodium sulfite 5 g"))
         self.assertIn("[ambiguous-unit]", self.refused("weigh", "30 oz metol"))
         self.assertIn("[unknown-film]", self.refused("card", "Heron", "working", "--films", "6", "xyzzy"))
+
+    def test_an_amount_that_is_none_is_told_by_what_the_option_takes(self):
+        self.assertIn("`--films 6 135`", self.refused("card", "Heron", "working", "--films", "six", "135"))
+        self.assertIn("`--make 500ml`", self.refused("card", "Tern", "--make", "plenty"))
+        self.assertIn("--area", self.refused("card", "Tern", "--area", "wide"))
+        self.assertIn("--with", self.refused("card", "Tern", "--with", "stir 5 min"))
 
     def test_amounts_cannot_smuggle_lines_in(self):
         for amount in ("1 l\nbench Evil", "1 l\rmetol 5 g", "\udcff"):

@@ -51,6 +51,17 @@ class Cards(Workspace):
         card = self.json("card", "Tern", "--with", "sodium sulfite (anhydrous) 43 g")
         self.assertAlmostEqual(card["makes"]["value"], 43 / 30 * 1000, delta=1)
 
+    def test_drops_are_counted_with_the_dropper_of_the_chosen_bench(self):
+        self.put("benches.scruple", "bench Marsh\n    dropper   10 drops per 1 ml water\n"
+                                    "bench Dune\n    dropper   40 drops per 1 ml water\n")
+        self.put("drops.scruple", "recipe Teasel\n    water   900 ml\n"
+                                  "    potassium bromide (10 % w/v)   20 drops\n    water to make   1 l\n")
+        # 20 drops are 2 ml or 0.5 ml of a solution of 0.1 g a ml, in 1 l.
+        for bench, grams in (("Marsh", 0.2), ("Dune", 0.05)):
+            card = self.json("card", "Teasel", "--bench", bench)
+            held = {row["chemical"]: row["g_per_l"] for row in card["contents"]}
+            self.assertAlmostEqual(held["potassium bromide"], grams, places=6)
+
     def test_the_only_bench_is_used_and_one_of_several_must_be_named(self):
         self.put("bench.scruple", "bench Marsh\n    balance   1 g up to 500 g\n")
         self.assertEqual(self.grams(self.json("card", "Tern", "--make", "110ml")), {"sodium sulfite": 3})

@@ -54,7 +54,7 @@ TEST_CASE("what is no folder is said") {
     folder.put("file", "");
     CHECK(trouble_of(recipe_files(folder / "nowhere")).find("nowhere cannot be read: No such file") !=
           std::string::npos);
-    CHECK(trouble_of(recipe_files(folder / "file")).find("Not a directory") != std::string::npos);
+    CHECK(trouble_of(recipe_files(folder / "file")).find("is a file") != std::string::npos);
 }
 
 TEST_CASE("a file is read as it stands") {

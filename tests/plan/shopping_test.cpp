@@ -421,5 +421,19 @@ plan one
     CHECK(need_of(list, "water", "distilled").packs == 1);
 }
 
+TEST_CASE("a chain of a hundred thousand recipes is followed to its end") {
+    constexpr int recipes = 100'000;
+    std::string text = "recipe R0\n    water   1 l\n    metol   3 g\n    water to make   1 l\n";
+    for (int i = 1; i < recipes; ++i) {
+        text += "recipe R" + std::to_string(i) + "\n    R" + std::to_string(i - 1) + "   1 l\n";
+        if (i + 1 == recipes) text += "    capacity   10 films 135 per 1 l\n";
+    }
+    text += "process p\n    R" + std::to_string(recipes - 1) + "   5 min\n";
+    text += "plan one\n    2026-12-03   10 films 135 through p\n";
+    const auto list = Workspace(text).list();
+    CHECK(shown(need_of(list, "metol", "").needed) == "3 g");
+    CHECK(list.solutions.size() == recipes);
+}
+
 }  // namespace
 }  // namespace scruple::test

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+// Fact and step words, and a sample of the line that each begins.
+#pragma once
+
+#include <string_view>
+
+namespace scruple::check {
+
+/// How a line that begins with this word, or with a date, is said: recipe text in backticks.
+[[nodiscard]] std::string_view how_to_say(std::string_view keyword);
+
+}  // namespace scruple::check
