@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "kind_samples.hpp"
 #include "scruple/text/wrap.hpp"
 
 namespace scruple::cli {
@@ -113,9 +114,12 @@ std::string block_screen(const BlockInfo& block, std::size_t width) {
 }
 
 std::string kind_screen(const diagnostics::KindInfo& kind, std::size_t width) {
+    const KindSample* sample = sample_of(kind.name);
+    const std::string message = sample != nullptr ? std::string(sample->message) : with_gaps(kind.wording);
+    const std::string write = sample != nullptr ? std::string(sample->write) : with_gaps(kind.write);
     std::string result = fmt::format("{} ({})\n\n", kind.name, diagnostics::name_of(kind.severity));
-    result += paragraph(with_gaps(kind.wording), 2, width) + "\n" + paragraph(kind.explanation, 0, width);
-    const std::string write = with_gaps(kind.write);
+    result += (sample != nullptr ? "For example:\n\n" : "") + paragraph(message, 2, width) + "\n" +
+              paragraph(kind.explanation, 0, width);
     // What is a gap alone says nothing without a message.
     if (std::any_of(write.begin(), write.end(), is_letter))
         result += "\nWrite instead:\n\n" + paragraph(write, 2, width);

@@ -21,6 +21,7 @@ std::string heading_kind(const Heading& heading) {
     const bool label = heading.block == Block::part || heading.block == Block::bath ||
                        heading.block == Block::working || heading.block == Block::replenisher ||
                        heading.block == Block::log;
+    if (!heading.size.empty()) return "sized_title";
     if (heading.bad) return label ? "bad_label" : "bad_title";
     if (heading.block == Block::conversion) return "conversion_of";
     if (!label) return "titled";
