@@ -205,19 +205,50 @@ void read_conversion(BlockContext context, Conversion& conversion, Section& sect
     ConversionReader(context, conversion, section).run();
 }
 
+namespace {
+
+bool takes(const Conversion& conversion, Id reagent) {
+    return std::ranges::any_of(conversion.left, [reagent](const Side& side) { return side.chemical == reagent; });
+}
+
+/// What the conversions of a product are made from, for a line that names something else.
+std::string ways_to_write(const Model& model, Id product) {
+    std::string write;
+    for (const Conversion& conversion : model.conversions) {
+        if (conversion.product != product || !is_worked(model, conversion) || conversion.left.empty()) continue;
+        const std::string_view from = model.chemicals[conversion.left.front().chemical].name;
+        const std::string choice = "`by conversion from " + std::string(from) + "`";
+        if (write.find(choice) == std::string::npos) write += (write.empty() ? "" : " or ") + choice;
+    }
+    return write;
+}
+
+void judge_conversion(Reader& reader, const Addition& addition) {
+    const Model& model = reader.model;
+    bool is_made = false;
+    for (const Conversion& conversion : model.conversions) {
+        if (conversion.product != addition.chemical || !is_worked(model, conversion)) continue;
+        is_made = true;
+        if (addition.made_from == none || takes(conversion, addition.made_from)) return;
+    }
+    const auto name = shown_name(model.chemicals[addition.chemical], addition.form);
+    if (is_made)
+        reader.report(Kind::not_made_from, addition.place.span,
+                      {name, model.chemicals[addition.made_from].name, ways_to_write(model, addition.chemical)});
+    else
+        reader.report(Kind::no_conversion, addition.place.span, {name});
+}
+
+}  // namespace
+
 void judge_conversions(Reader& reader, Id section) {
     for (const auto& line : reader.model.sections[section].lines) {
         const auto* addition = std::get_if<Addition>(&line);
         if (addition == nullptr || !addition->by_conversion) continue;
-        const auto makes_it = [&](const Conversion& conversion) {
-            return addition->chemical != none && conversion.product == addition->chemical &&
-                   is_worked(reader.model, conversion);
-        };
-        if (std::ranges::any_of(reader.model.conversions, makes_it)) continue;
-        const auto name = addition->solution != none
-                              ? shown_name(reader.model, addition->solution)
-                              : shown_name(reader.model.chemicals[addition->chemical], addition->form);
-        reader.report(Kind::no_conversion, addition->place.span, {name});
+        if (addition->solution != none)
+            reader.report(Kind::no_conversion, addition->place.span, {shown_name(reader.model, addition->solution)});
+        else if (addition->chemical != none)
+            judge_conversion(reader, *addition);
     }
 }
 

@@ -271,6 +271,9 @@ void LineReader::read_detail(const syntax::Detail& detail, Addition& addition) {
         }
         case What::by_conversion:
             addition.by_conversion = true;
+            if (detail.words.span.empty()) return;
+            if (const auto from = resolve_chemical(reader_, {detail.words}, FormNeed::free))
+                addition.made_from = from->chemical;
             return;
         case What::optional:
             addition.optional = true;

@@ -28,9 +28,9 @@ class Rewriter {
         for (const syntax::Detail& detail : Tree::run(tree_.details, line.details))
             if (detail.what == syntax::Detail::What::quantity_now && anew_.now)
                 quantity(tree_.quantities[detail.quantity], *anew_.now);
-        if (anew_.by_conversion) edits_.push_back({end_of_amount(line), ", by conversion"});
+        if (!anew_.made.empty()) made(line);
         if (!anew_.substance.empty()) substance(line, ranges.front().low.number.span.begin);
-        if (!anew_.remark.empty()) remark(statement);
+        if (!anew_.in_place_of.empty()) remark(line, statement);
     }
 
   private:
@@ -63,10 +63,22 @@ class Rewriter {
         edits_.push_back({name, text});
     }
 
-    void remark(const syntax::Statement& statement) {
+    /// In the place of the words that say so already, else behind the amount.
+    void made(const syntax::Ingredient& line) {
+        for (const syntax::Detail& detail : Tree::run(tree_.details, line.details))
+            if (detail.what == syntax::Detail::What::by_conversion) return edits_.push_back({detail.span, anew_.made});
+        edits_.push_back({end_of_amount(line), ", " + anew_.made});
+    }
+
+    /// What the line said for this batch.
+    void remark(const syntax::Ingredient& line, const syntax::Statement& statement) {
         const bool has_comment = !statement.comment.empty();
+        std::string text = has_comment ? "; in place of " : "  # in place of ";
+        for (const syntax::Range& range : Tree::run(tree_.ranges, line.quantities))
+            text += quantity::exact_text(range.low.number.value() * factor_) + " " +
+                    std::string(source_.at(range.high.unit_span)) + " ";
         const std::uint32_t end = has_comment ? statement.comment.end : statement.span.end;
-        edits_.push_back({{end, end}, (has_comment ? "; " : "  # ") + anew_.remark});
+        edits_.push_back({{end, end}, text + anew_.in_place_of});
     }
 
     const text::Source& source_;

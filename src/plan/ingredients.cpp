@@ -89,7 +89,7 @@ class Lines {
     bool convert(const Addition& addition, const Amount& product) {
         const std::string name = ware_words(model_, product.ware);
         for (const Way& way : conversions_to(model_, shelf_, product)) {
-            if (addition.made_by != check::none && addition.made_by != way.conversion) continue;
+            if (!is_allowed(model_, addition, way)) continue;
             for (const Amount& reagent : way.reagents)
                 result_.list.push_back({check::none, {}, reagent, {}, " for " + name});
             return true;

@@ -136,22 +136,24 @@ class Settler {
         const Addition line = std::get<Addition>(model_.sections[id].lines[index]);
         Choice choice{.asked = {id, index, request_.variant, wanted_by(line)},
                       .as_written = line.by_conversion,
+                      .says_from = line.made_from != check::none,
                       .log_known = log_known_};
         const Shelf shelf = shelf_for(choice);
         std::vector<Way> ways = ways_to(model_, shelf, choice.asked.wanted);
         keep_fitting(line, ways);
         if (line.by_conversion)
-            put_conversions_first(choice, ways);
+            put_conversions_first(line, choice, ways);
         else
             choice.also = stand_ins(model_, shelf, choice.asked.wanted);
         take_the_first_that_fits(std::move(ways), std::move(choice));
     }
 
     /// What the recipe wants made is made; what it could be spared for is told.
-    void put_conversions_first(Choice& choice, std::vector<Way>& ways) const {
+    void put_conversions_first(const Addition& line, Choice& choice, std::vector<Way>& ways) const {
         const auto is_made = [](const Way& way) { return way.kind == Way::Kind::conversion; };
         std::erase_if(ways, [&](const Way& way) { return !is_made(way) && way.supply != Way::Supply::enough; });
-        std::ranges::stable_partition(ways, is_made);
+        std::ranges::stable_sort(
+            ways, {}, [&](const Way& way) { return std::pair(!is_allowed(model_, line, way), !is_made(way)); });
         for (Way& way : ways)
             if (!is_made(way)) way.lacking = "on hand, but the recipe wants it made";
         const Amount& wanted = choice.asked.wanted;

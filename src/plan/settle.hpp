@@ -16,6 +16,7 @@ namespace scruple::plan {
 struct Choice {
     Asked asked{};
     bool as_written = false;  ///< the recipe itself says `by conversion`
+    bool says_from = false;   ///< … and from what
     bool log_known = false;   ///< whether the log says what is on hand
     Way taken{};
     std::vector<Way> others{};        ///< `lacking` says why each was not taken

@@ -65,7 +65,7 @@ bool is_open(const Way& way) {
 
 std::string supply_words(const Choice& choice) {
     if (!choice.log_known) return "the log does not say what is on hand: see that it is there";
-    if (!choice.taken.lacking.empty()) return choice.taken.lacking + ", and there is no way for which there is enough";
+    if (!choice.taken.lacking.empty()) return choice.taken.lacking;
     if (choice.taken.kind == Kind::conversion) return "all that it takes is on hand";
     return "there is enough of it on hand";
 }
@@ -80,8 +80,10 @@ std::string rank_words(const Model& model, const Choice& choice) {
 }
 
 std::string why_words(const Model& model, const Choice& choice) {
-    const bool short_of_something = choice.log_known && !choice.taken.lacking.empty();
-    return supply_words(choice) + (short_of_something ? "" : rank_words(model, choice));
+    if (choice.says_from) return "the recipe says from what; " + supply_words(choice);
+    const bool lacking = choice.log_known && !choice.taken.lacking.empty();
+    return supply_words(choice) +
+           (lacking ? ", and there is no way for which there is enough" : rank_words(model, choice));
 }
 
 }  // namespace

@@ -44,15 +44,34 @@ bool same_thing(const Addition& a, const Addition& b) {
            a.by == b.by;
 }
 
-std::string remark_words(const Model& model, const Addition& before) {
-    return plain_blanks(fmt::format("in place of {} {}", before.written, substance_words(model, before)));
+bool takes(const check::Conversion& conversion, Id chemical) {
+    return std::ranges::find(conversion.left, chemical, &check::Conversion::Side::chemical) != conversion.left.end();
+}
+
+/// Behind `by conversion`: the reagent that tells this conversion from the others of its product; nothing where it is
+/// the only one.
+std::string made_words(const Model& model, const check::Conversion& conversion) {
+    const auto rivals_with = [&](Id reagent) {
+        return std::ranges::count_if(model.conversions, [&](const check::Conversion& other) {
+            return &other != &conversion && other.product == conversion.product && check::is_worked(model, other) &&
+                   (reagent == check::none || takes(other, reagent));
+        });
+    };
+    if (rivals_with(check::none) == 0) return "by conversion";
+    const auto tells = std::ranges::min_element(conversion.left, {}, [&](const auto& side) {
+        return std::pair(side.chemical == model.water, rivals_with(side.chemical));
+    });
+    return "by conversion from " + in_recipe_text(model.chemicals[tells->chemical].name);
 }
 
 /// What differs between a line as it is written and as it was settled; nothing where it is the same.
 std::optional<Rewriting> difference(const Model& model, const Addition& before, const Addition& now) {
     Rewriting anew{.statement = before.place.statement};
-    anew.by_conversion = now.by_conversion && !before.by_conversion;
-    if (anew.by_conversion) return anew;
+    if (now.by_conversion && now.made_by < model.conversions.size() && before.made_from == check::none) {
+        anew.made = made_words(model, model.conversions[now.made_by]);
+        return before.by_conversion && anew.made == "by conversion" ? std::nullopt : std::optional(std::move(anew));
+    }
+    if (now.by_conversion) return std::nullopt;
     const bool rest = now.how == Addition::How::the_rest;
     const bool same_measure = rest || (now.shares == before.shares && now.now == before.now);
     if (same_thing(before, now) && same_measure) return std::nullopt;
@@ -63,7 +82,7 @@ std::optional<Rewriting> difference(const Model& model, const Addition& before, 
     }
     if (same_thing(before, now)) return anew;
     anew.substance = substance_text(model, now);
-    if (!rest) anew.remark = remark_words(model, before);
+    if (!rest) anew.in_place_of = plain_blanks(substance_words(model, before));
     return anew;
 }
 

@@ -201,11 +201,20 @@ std::vector<Way> conversions_to(const Model& model, const Shelf& shelf, const Am
     return ways;
 }
 
+bool is_allowed(const Model& model, const Addition& line, const Way& way) {
+    if (way.kind != Kind::conversion) return false;
+    if (line.made_by != check::none) return line.made_by == way.conversion;
+    const auto& left = model.conversions[way.conversion].left;
+    return line.made_from == check::none ||
+           std::ranges::find(left, line.made_from, &Conversion::Side::chemical) != left.end();
+}
+
 const Conversion* conversion_for(const Model& model, const Addition& addition) {
-    if (addition.made_by < model.conversions.size()) return &model.conversions[addition.made_by];
+    if (addition.chemical == check::none) return nullptr;
     const Amount any{Ware{addition.chemical, addition.form, std::nullopt, false}, 1};
-    const auto ways = addition.chemical == check::none ? std::vector<Way>() : conversions_to(model, {}, any);
-    return ways.empty() ? nullptr : &model.conversions[ways.front().conversion];
+    for (const Way& way : conversions_to(model, {}, any))
+        if (is_allowed(model, addition, way)) return &model.conversions[way.conversion];
+    return nullptr;
 }
 
 void take(Stock& stock, const Way& way) {

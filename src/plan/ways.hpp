@@ -51,6 +51,9 @@ struct Way {
 /// where there is none.
 [[nodiscard]] const check::Conversion* conversion_for(const check::Model& model, const check::Addition& addition);
 
+/// Whether a way is a conversion that a line allows: the one that was settled on, or one from what the line names.
+[[nodiscard]] bool is_allowed(const check::Model& model, const check::Addition& line, const Way& way);
+
 /// Takes from the stock what a way needs.
 void take(Stock& stock, const Way& way);
 

@@ -46,7 +46,9 @@ struct action<rule::pinch_now> : keeps_detail<Detail::What::pinch_now> {};
 template <>
 struct action<rule::some_now> : keeps_detail<Detail::What::quantity_now> {};
 template <>
-struct action<rule::by_conversion> : keeps_detail<Detail::What::by_conversion> {};
+struct action<rule::made_word> : keeps_detail<Detail::What::by_conversion> {};
+template <>
+struct action<rule::made_from> : keeps_worded_detail<Detail::What::by_conversion> {};
 template <>
 struct action<rule::optional_word> : keeps_detail<Detail::What::optional> {};
 template <>

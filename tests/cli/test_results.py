@@ -188,7 +188,8 @@ class Substitution(Workspace):
     def test_the_text_with_what_there_is_gives_the_same_card(self):
         for batch in ([], ["--make", "2l"], ["--make", "300ml"]):
             text = self.scruple("scaled", "Rook", "--from-shelf", "--variant", "normal", *batch, "--in", "in")
-            self.assertIn("# the good jar; in place of 20 g sodium carbonate (anhydrous)", text)
+            was = {"--make": {"2l": 40, "300ml": 6}}.get(batch[0], {}).get(batch[1]) if batch else 20
+            self.assertIn(f"# the good jar; in place of {was} g sodium carbonate (anhydrous)", text)
             self.put("out/rook.scruple", text)
             self.put("out/shelf.scruple", SHELF)
             self.scruple("check", "--in", "out")

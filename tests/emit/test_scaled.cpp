@@ -144,22 +144,21 @@ TEST_CASE("lines are written anew where they stand") {
     sulfite.amounts = {Exact(60015, 1000)};
     sulfite.unit = "g";
     sulfite.now = Exact(60015, 10000);
-    sulfite.remark = "in place of 30 g sodium sulfite (anhydrous)";
-    ascorbate.by_conversion = true;
+    sulfite.in_place_of = "sodium sulfite (anhydrous)";
+    ascorbate.made = "by conversion from vitamin C";
     bromide.substance = "the bromide stock of the cellar, 10 %";
     bromide.amounts = {Exact(14175, 100)};
     bromide.unit = "ml";
-    bromide.remark = "in place of 1/2 oz av potassium bromide";
+    bromide.in_place_of = "potassium bromide";
     const std::vector<plan::Rewriting> lines{water, sulfite, ascorbate, bromide};
     const text::Source source{"t", written};
-    CHECK(
-        emit::scaled_text(source, syntax::parse(source), 0, 2, lines) ==
-        "recipe Rook\n"
-        "    water                          1600 ml at 40 C\n"
-        "    sodium sulfite (heptahydrate)  120.03 g, 12.003 g now  # in place of 30 g sodium sulfite (anhydrous)\n"
-        "    \"sodium ascorbate\"             12 g soft, 18 g normal, by conversion, slowly\n"
-        "    the bromide stock of the cellar, 10 % 283.5 ml   # the good jar; in place of 1/2 oz av potassium bromide\n"
-        "    water to make                  2 l\n");
+    CHECK(emit::scaled_text(source, syntax::parse(source), 0, 2, lines) ==
+          "recipe Rook\n"
+          "    water                          1600 ml at 40 C\n"
+          "    sodium sulfite (heptahydrate)  120.03 g, 12.003 g now  # in place of 60 g sodium sulfite (anhydrous)\n"
+          "    \"sodium ascorbate\"             12 g soft, 18 g normal, by conversion from vitamin C, slowly\n"
+          "    the bromide stock of the cellar, 10 % 283.5 ml   # the good jar; in place of 1 oz av potassium bromide\n"
+          "    water to make                  2 l\n");
 }
 
 TEST_CASE("a quoted name goes with its quotes") {
@@ -170,4 +169,12 @@ TEST_CASE("a quoted name goes with its quotes") {
     anew.unit = "ml";
     CHECK(emit::scaled_text(source, syntax::parse(source), 0, 1, {&anew, 1}) ==
           "recipe Rook\n    \"4-aminophenol\" (10 % w/v) 20 ml\n");
+}
+
+TEST_CASE("a line that is made already says from what") {
+    const text::Source source{"t", "recipe Rook\n    sodium ascorbate    2 g, by conversion, slowly\n"};
+    plan::Rewriting anew{.statement = 1};
+    anew.made = "by conversion from ascorbic acid";
+    CHECK(emit::scaled_text(source, syntax::parse(source), 0, 1, {&anew, 1}) ==
+          "recipe Rook\n    sodium ascorbate    2 g, by conversion from ascorbic acid, slowly\n");
 }

@@ -377,5 +377,30 @@ TEST_CASE("the text of a recipe says the same as its card") {
     CHECK(all[1].substance == "sodium carbonate (anhydrous, 20 % w/v)");
     CHECK(all[1].amounts == std::vector<check::Exact>{200});
     CHECK(all[1].unit == "ml");
-    CHECK(all[1].remark == "in place of 40 g sodium carbonate (anhydrous)");
+    CHECK(all[1].in_place_of == "sodium carbonate (anhydrous)");
+}
+
+TEST_CASE("the text says from what, where there is more than one way to make it") {
+    const std::string log = log_of("boric acid 100 g;sodium hydroxide 50 g");
+    const std::string asked = recipe_with("sodium metaborate (anhydrous) 20 g");
+    const auto made = [&](const Bench& bench) {
+        const auto lines = plan::rewritten(bench.desk.model(), bench.without("sodium metaborate"));
+        REQUIRE(std::holds_alternative<std::vector<plan::Rewriting>>(lines));
+        const auto& all = std::get<std::vector<plan::Rewriting>>(lines);
+        REQUIRE(all.size() == 1);
+        return all.front().made;
+    };
+    CHECK(made(Bench(from_borax + from_boric_acid + asked + log)) == "by conversion from boric acid");
+    CHECK(made(Bench(from_boric_acid + asked + log)) == "by conversion");
+}
+
+TEST_CASE("from what is the author's to say") {
+    const Bench bench(from_borax + from_boric_acid +
+                      recipe_with("sodium metaborate (anhydrous) 20 g, by conversion from borax") +
+                      log_of("boric acid 100 g;sodium hydroxide 50 g"));
+    const auto card = bench.desk.card("breaker");
+    CHECK(grams(card, "borax") == doctest::Approx(28.98).epsilon(0.001));
+    CHECK(says({only(card).why}, "the recipe says from what; no borax on hand"));
+    CHECK(says(only(card).others, "made from 18.79 g boric acid"));
+    for (const auto& row : card.contents) CHECK(row.chemical != "boric acid");
 }

@@ -171,6 +171,7 @@ struct Addition {
     Seldom<Interval> at{};        ///< °C
     bool by_conversion = false;
     bool worked_out = false;  ///< a `?` whose amount was found from what is expected
+    Id made_from = none;      ///< a reagent of the conversion that is meant, where the line says one
     Id made_by = none;        ///< which conversion, once that is settled; none: the first of those that make it
     bool optional = false;
     std::string_view optional_reason{};

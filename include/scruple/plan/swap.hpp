@@ -17,8 +17,8 @@ struct Rewriting {
     std::vector<check::Exact> amounts{};    ///< in `unit`, one or one a variant; empty: as they stand
     std::string unit{};                     ///< `g`, `ml`
     std::optional<check::Exact> now{};      ///< of a divided weighing, in `unit`
-    bool by_conversion = false;
-    std::string remark{};  ///< `in place of sodium carbonate (anhydrous) 40 g`
+    std::string made{};                     ///< `by conversion from boric acid`; empty: not made
+    std::string in_place_of{};              ///< `sodium carbonate (anhydrous)`, for a comment; empty: none
 };
 
 /// What changes in the text of a recipe for a request; `request.section` is any section of it. The card of the new

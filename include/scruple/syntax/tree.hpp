@@ -354,7 +354,7 @@ struct Detail {
     Span span;
     Index quantity = nowhere;  ///< quantity_now, not_above, stirring_every
     Index range = nowhere;     ///< at
-    Name words;                ///< until, remark, optional's reason
+    Name words;                ///< until, remark, optional's reason, what something is made from
     Number ph;                 ///< until pH 5.0; its span is empty otherwise
 };
 
