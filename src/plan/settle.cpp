@@ -32,10 +32,11 @@ bool says_what_there_is(const LogEntry& entry) {
            entry.what == LogEntry::What::mixed;
 }
 
-/// A chemical with an amount that is known, and no water.
+/// A chemical with an amount that is written, and no water.
 bool may_be_met_otherwise(const Model& model, const Addition& line) {
     const bool known = line.how == How::exactly || line.how == How::about || line.how == How::part_now;
-    return known && line.chemical != check::none && !is_water(model, line) && !line.optional && !line.shares.empty();
+    return known && !line.worked_out && line.chemical != check::none && !is_water(model, line) && !line.optional &&
+           !line.shares.empty();
 }
 
 bool matches(const Addition& line, const Missing& missing) {
