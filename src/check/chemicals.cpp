@@ -218,7 +218,7 @@ class ChemicalReader {
         std::vector<chemistry::Term> ions;
         for (const auto& ion : chemical_.ions) ions.push_back({ion.coefficient, ion.formula});
         const auto off_by = [&](const Form& form) {
-            return chemistry::imbalance({{1, without_water(form.formula)}}, ions);
+            return chemistry::imbalance({{1, chemistry::without_water(form.formula)}}, ions);
         };
         const bool charged = off_by(chemical_.forms.front()).charge != 0;
         const bool fits =

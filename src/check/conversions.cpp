@@ -2,9 +2,9 @@
 // `conversion` blocks: a reaction that must balance, and the lines by which it is done.
 #include <algorithm>
 
-#include "formulas.hpp"
 #include "lines.hpp"
 #include "passes.hpp"
+#include "scruple/check/balance.hpp"
 
 namespace scruple::check {
 namespace {
@@ -177,10 +177,21 @@ class ConversionReader {
         return terms;
     }
 
+    [[nodiscard]] std::vector<Reactant> reactants(const std::vector<Side>& sides) const {
+        std::vector<Reactant> reactants;
+        for (const auto& side : sides) {
+            const auto& chemical = reader_.model.chemicals[side.chemical];
+            if (side.form < chemical.forms.size())
+                reactants.push_back({shown_name(chemical, side.form), chemical.forms[side.form].formula});
+        }
+        return reactants;
+    }
+
     void judge_balance() {
         const auto off = chemistry::imbalance(terms(conversion_.left), terms(conversion_.right));
         if (off.balanced()) return;
-        reader_.report(Kind::does_not_balance, reaction_span_, {what_is_off(off)});
+        const Reactants reactants{this->reactants(conversion_.left), this->reactants(conversion_.right)};
+        reader_.report(Kind::does_not_balance, reaction_span_, {imbalance_words(off), balance_offer(reactants)});
     }
 
     Reader& reader_;

@@ -62,30 +62,4 @@ std::optional<chemistry::Formula> read_formula(Reader& reader, text::Span span) 
     return std::nullopt;
 }
 
-std::string what_is_off(const chemistry::Imbalance& off) {
-    std::string left, right;
-    for (const auto& element : off.elements) {
-        auto& side = element.surplus > Exact(0) ? right : left;
-        if (!side.empty()) side += ", ";
-        side += quantity::exact_text(quantity::magnitude(element.surplus)) + " " +
-                std::string(chemistry::symbol(element.element));
-    }
-    std::string what;
-    const auto add = [&what](const std::string& words) { what += (what.empty() ? "" : "; ") + words; };
-    if (!left.empty()) add("too many on the left: " + left);
-    if (!right.empty()) add("too many on the right: " + right);
-    if (off.charge != 0) add("the charge is off by " + std::to_string(off.charge));
-    return what;
-}
-
-chemistry::Formula without_water(chemistry::Formula formula) {
-    for (auto& count : formula.atoms) {
-        if (chemistry::symbol(count.element) == "H") count.atoms -= formula.water * 2;
-        if (chemistry::symbol(count.element) == "O") count.atoms -= formula.water;
-    }
-    std::erase_if(formula.atoms, [](const auto& count) { return count.atoms.is_zero(); });
-    formula.water = 0;
-    return formula;
-}
-
 }  // namespace scruple::check

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "formulas.hpp"
+#include "scruple/check/balance.hpp"
 
 namespace scruple::check {
 namespace {
@@ -52,6 +53,12 @@ std::vector<chemistry::Term> terms(const std::vector<Ion>& side) {
     return all;
 }
 
+std::vector<Reactant> reactants(const std::vector<Ion>& side) {
+    std::vector<Reactant> result;
+    for (const Ion& ion : side) result.push_back({std::string(ion.text), ion.formula});
+    return result;
+}
+
 }  // namespace
 
 void read_equilibrium(Reader& reader, const syntax::Equilibrium& line, Chemical& chemical) {
@@ -62,7 +69,8 @@ void read_equilibrium(Reader& reader, const syntax::Equilibrium& line, Chemical&
     read.constant = *constant;
     const auto off = chemistry::imbalance(terms(read.left), terms(read.right));
     if (!off.balanced()) {
-        reader.report(Kind::does_not_balance, reader.statement_span(), {what_is_off(off)});
+        reader.report(Kind::does_not_balance, reader.statement_span(),
+                      {imbalance_words(off), balance_offer({reactants(read.left), reactants(read.right)})});
         return;
     }
     chemical.equilibria.push_back(std::move(read));

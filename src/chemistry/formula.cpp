@@ -247,6 +247,16 @@ std::variant<Formula, FormulaFault> read_formula(std::string_view text) {
     }
 }
 
+Formula without_water(Formula formula) {
+    for (auto& [element, atoms] : formula.atoms) {
+        if (symbol(element) == "H") atoms -= formula.water * 2;
+        if (symbol(element) == "O") atoms -= formula.water;
+    }
+    std::erase_if(formula.atoms, [](const Formula::Count& count) { return count.atoms.is_zero(); });
+    formula.water = 0;
+    return formula;
+}
+
 Exact molar_mass(const Formula& formula) {
     Exact sum;
     for (const auto& [element, atoms] : formula.atoms) sum += atoms * atomic_weight(element);

@@ -47,6 +47,14 @@ void refused(std::string_view text, What what, std::size_t at, std::string_view 
 
 }  // namespace
 
+TEST_CASE("water of crystallisation is taken away, and no nought is left") {
+    const auto read = [](std::string_view text) { return std::get<Formula>(read_formula(text)); };
+    CHECK(without_water(read("Na2CO3·10H2O")) == read("Na2CO3"));
+    CHECK(without_water(read("CaSO4·½H2O")) == read("CaSO4"));
+    CHECK(without_water(read("NaCl·2H2O")) == read("NaCl"));
+    CHECK(without_water(read("H2O")) == read("H2O"));
+}
+
 TEST_CASE("elements, counts and brackets") {
     CHECK(said("NaCl") == "Na 1, Cl 1");
     CHECK(said("Co") == "Co 1");

@@ -54,6 +54,9 @@ struct FormulaFault {
 /// they count the whole ion (`Fe2+`, `[Fe(CN)6]4-`); the digit of `NH4+` can only count atoms.
 [[nodiscard]] std::variant<Formula, FormulaFault> read_formula(std::string_view text);
 
+/// The same less its water of crystallisation.
+[[nodiscard]] Formula without_water(Formula formula);
+
 /// g/mol, exact over the abridged weights.
 [[nodiscard]] quantity::Exact molar_mass(const Formula& formula);
 
