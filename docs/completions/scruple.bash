@@ -8,6 +8,7 @@ _scruple_options() {
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
+    react) echo --with --in --as --out --help ;;
     check | shopping | chemical | help) echo --in --as --out --help ;;
     esac
 }
@@ -40,7 +41,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh react help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -62,7 +63,7 @@ _scruple() {
         shopping) _scruple_next_words plans ;;
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card scaled shopping tidy chemical weigh names recipe part bath working replenisher
+        help) COMPREPLY=(check card scaled shopping tidy chemical weigh react names recipe part bath working replenisher
             conversion bench supplier log process plan format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

@@ -22,11 +22,12 @@ complete -c scruple -n __fish_use_subcommand -a shopping -d 'say what to mix and
 complete -c scruple -n __fish_use_subcommand -a tidy -d 'lay out recipe files'
 complete -c scruple -n __fish_use_subcommand -a chemical -d 'show what is known of a chemical'
 complete -c scruple -n __fish_use_subcommand -a weigh -d 'one form in place of another'
+complete -c scruple -n __fish_use_subcommand -a react -d 'balance and work out a reaction'
 complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a block or a fault'
 complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
 
 complete -c scruple -l help -d 'show how it is called'
-set --local all check card scaled shopping tidy chemical weigh help
+set --local all check card scaled shopping tidy chemical weigh react help
 complete -c scruple -n "__scruple_command $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
@@ -43,10 +44,11 @@ complete -c scruple -n '__scruple_command card' -l bench -x -a '(__scruple_names
 complete -c scruple -n '__scruple_command card' -l mixed -x -d 'day of mixing'
 complete -c scruple -n '__scruple_command card' -l at -x -d 'how warm it is for the pH'
 complete -c scruple -n '__scruple_command weigh' -l as-form -x -d 'the form there is'
+complete -c scruple -n '__scruple_command react' -l with -x -d 'amounts that are taken'
 complete -c scruple -n '__scruple_command tidy' -l check -d 'change nothing, list what would change'
 
 complete -c scruple -n '__scruple_command card scaled' -a '(__scruple_names recipes)'
 complete -c scruple -n '__scruple_command shopping' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
 complete -c scruple -n '__scruple_command tidy' -F
-complete -c scruple -n '__scruple_command help' -a 'check card scaled shopping tidy chemical weigh names recipe part bath working replenisher conversion bench supplier log process plan format'
+complete -c scruple -n '__scruple_command help' -a 'check card scaled shopping tidy chemical weigh react names recipe part bath working replenisher conversion bench supplier log process plan format'

@@ -120,6 +120,12 @@ Exact purity(const Form& form) {
     return form.sold_as->value / 100;
 }
 
+Exact purity(const Model& model, const Addition& addition) {
+    const bool dissolved = addition.strength || addition.saturated_at;
+    const auto& forms = model.chemicals[addition.chemical].forms;
+    return dissolved || addition.form >= forms.size() ? Exact(1) : purity(forms[addition.form]);
+}
+
 Dose dose_of(const Model& model, const Addition& addition, const Exact& measure) {
     if (addition.solution != none) return {.grams = 0, .ml = measure, .room_ml = measure};
     const auto& chemical = model.chemicals[addition.chemical];

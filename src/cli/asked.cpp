@@ -47,12 +47,16 @@ void Asked::add(std::string_view option, const std::string& typed, std::string_v
                         fmt::format("recipe {}\n{}{}{}\n", name_for(option, sources_.size()), before, typed, after)});
 }
 
-void Asked::volume(std::string_view option, const std::string& amount) {
+void Asked::measure(std::string_view option, const std::string& amount) {
     add(option, amount, "water ", "");
 }
 
 void Asked::temperature(std::string_view option, const std::string& warmth) {
     add(option, warmth, "water 1 ml at ", "");
+}
+
+void Asked::formula(std::string_view option, const std::string& formula) {
+    add(option, formula, "water 1 l\nchemical " + name_for("formula", sources_.size()) + "\nform asked ", "");
 }
 
 void Asked::ingredient(std::string_view option, const std::string& line) {

@@ -13,8 +13,10 @@ namespace scruple::cli {
 
 class Asked {
   public:
-    /// `500ml` of `--make`; throws Stop for what cannot be one line.
-    void volume(std::string_view option, const std::string& amount);
+    /// `500ml` of `--make`, `5 g` of a formula; throws Stop for what cannot be one line.
+    void measure(std::string_view option, const std::string& amount);
+    /// A formula that cannot be read, for the checker to say why.
+    void formula(std::string_view option, const std::string& formula);
     /// `metol 43 g` of `--with`
     void ingredient(std::string_view option, const std::string& line);
     /// `24 C` of `--at`

@@ -70,7 +70,7 @@ Asked asked_amounts(const Call& call) {
     if (int(call.has("--make")) + int(call.has("--with")) + int(for_uses(call)) > 1)
         throw Stop{Exit::wrong_call, "how much to make is said in more than one way"};
     Asked asked;
-    if (const auto amount = call.value("--make")) asked.volume("--make", *amount);
+    if (const auto amount = call.value("--make")) asked.measure("--make", *amount);
     if (const auto amount = call.value("--with")) asked.ingredient("--with", *amount);
     if (const auto warmth = call.value("--at")) asked.temperature("--at", *warmth);
     if (const auto amount = call.value("--area")) asked.uses("--area", *amount);

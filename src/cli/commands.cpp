@@ -14,7 +14,8 @@ constexpr std::array option_table{
     OptionInfo{"--sheets", "NUMBER FORMAT", 2, true, "--sheets 24 \"8x10 in\"",
                "enough for these sheets; may be said several times"},
     OptionInfo{"--area", "AREA", 1, false, "--area \"0.5 m2\"", "enough for this area of film or paper"},
-    OptionInfo{"--with", "AMOUNT", 1, false, "--with \"metol 43 g\"", "as much as this much of a chemical allows"},
+    OptionInfo{"--with", "AMOUNT", 1, false, "--with \"metol 43 g\"",
+               "what there is of a chemical: as much as it allows; for `react` several, with commas between them"},
     OptionInfo{"--instead", "CHEMICAL", 1, true, "--instead \"sodium ascorbate\"",
                "what is not there, to be come by in another way; may be said several times"},
     OptionInfo{"--from-shelf", "", 0, false, "--from-shelf",
@@ -136,6 +137,24 @@ constexpr CommandInfo weigh_command{
     weigh_options,
     weigh_examples};
 
+constexpr Options react_options = {"--with", "--in", "--as", "--out"};
+constexpr Examples react_examples = {
+    {"scruple react \"Na2CO3 + HCl -> NaCl + H2O + CO2\"", "which numbers balance it, and what a mole of it weighs"},
+    {"scruple react \"ascorbic acid + sodium bicarbonate -> sodium ascorbate + water + carbon dioxide\" --with \"10 g "
+     "ascorbic acid, 4 g sodium bicarbonate\"",
+     "which of them is too little, what they make, and what is left"},
+};
+constexpr CommandInfo react_command{
+    "react",
+    "REACTION",
+    "balance a reaction, and say what limits it, what it makes and what is left",
+    "REACTION has substances with ` + ` between them and an arrow `->`, each a chemical with its form as in a recipe, "
+    "or "
+    "a formula. Without any numbers the ones that balance it are found; with numbers they must balance. The masses are "
+    "those of the reaction run to its end.",
+    react_options,
+    react_examples};
+
 constexpr Examples help_examples = {
     {"scruple help form-not-stated", "what that message means, and what to do"},
     {"scruple help bench", "how a bench is written"},
@@ -150,8 +169,8 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command, card_command,     scaled_command, shopping_command,
-                                   tidy_command,  chemical_command, weigh_command,  help_command};
+constexpr std::array command_table{check_command,    card_command,  scaled_command, shopping_command, tidy_command,
+                                   chemical_command, weigh_command, react_command,  help_command};
 
 }  // namespace
 

@@ -21,6 +21,7 @@ struct Outcome {
 [[nodiscard]] Outcome tidy_job(const Call& call);
 [[nodiscard]] Outcome chemical_job(const Call& call);
 [[nodiscard]] Outcome weigh_job(const Call& call);
+[[nodiscard]] Outcome react_job(const Call& call);
 [[nodiscard]] Outcome help_job(const Call& call);
 
 }  // namespace scruple::cli

@@ -6,48 +6,14 @@
 #include "scruple/check/contents.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/weigh.hpp"
-#include "scruple/syntax/parse.hpp"
 #include "terminal.hpp"
+#include "typed.hpp"
 #include "workspace.hpp"
 
 namespace scruple::cli {
 namespace {
 
 using check::Id;
-
-std::vector<std::string> split(const std::string& words) {
-    std::vector<std::string> result(1);
-    for (const char c : words) {
-        if (c != ' ') {
-            result.back() += c;
-        } else if (!result.back().empty()) {
-            result.emplace_back();
-        }
-    }
-    return result;
-}
-
-bool is_clear_ingredient(const std::string& line) {
-    const syntax::Tree tree = syntax::parse({"", line});
-    if (tree.statements.size() != 1) return false;
-    const auto* ingredient = std::get_if<syntax::Ingredient>(&tree.statements.front().node);
-    if (ingredient == nullptr || ingredient->quantities.count != 1) return false;
-    return !tree.ranges[ingredient->quantities.first].low.loose();
-}
-
-// `30 g metol` as `metol 30 g`: with the amount at the end, as far as makes a clear line of it.
-// Where none does, the first two words are taken for it, and the checker explains what they lack.
-std::string as_recipe_line(const std::string& typed) {
-    const std::vector<std::string> words = split(typed);
-    const auto turned = [&](std::size_t amount) {
-        const auto middle = words.begin() + static_cast<std::ptrdiff_t>(amount);
-        return fmt::format("{} {}", fmt::join(middle, words.end(), " "), fmt::join(words.begin(), middle, " "));
-    };
-    if (is_clear_ingredient(typed)) return typed;
-    for (std::size_t amount = 1; amount < words.size() && amount <= 5; ++amount)
-        if (is_clear_ingredient(turned(amount))) return turned(amount);
-    return words.size() > 2 && words[0].find_first_of("0123456789") != std::string::npos ? turned(2) : typed;
-}
 
 plan::Weighing weighed(const check::Model& model, const check::Addition& asked, Id form) {
     auto weighing = plan::weigh_as(model, asked.chemical, asked.form, check::dose(model, asked, 0).grams, form);

@@ -2,6 +2,7 @@
 // Mixing cards as one page, each on paper of its own, in the order in which hands need it.
 #include <fmt/format.h>
 
+#include "cautions.hpp"
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -29,18 +30,6 @@ Markup head(const Card& card) {
     all += element("p", "class=\"blanks\"", blanks);
     if (!card.warnings.empty()) all += element("p", element("b", words::warnings_below(card)));
     return element("header", all);
-}
-
-Markup cautions(const Card& card) {
-    std::vector<std::string> lines;
-    for (const plan::Caution& caution : card.cautions)
-        lines.push_back(words::with_source(caution.text, caution.source));
-    Markup all = element("h2", "Before you open anything");
-    all += html::list(lines);
-    for (const plan::HazardRow& row : card.hazards)
-        all += element("p", words::with_source(fmt::format("{}: {}", row.chemical, words::hazards(row)), row.source));
-    all += element("p", words::check_the_sheet);
-    return element("section", "class=\"cautions\"", all);
 }
 
 Markup gather(const Card& card) {
@@ -163,7 +152,7 @@ Markup substituted(const Card& card) {
 
 Markup one_card(const Card& card) {
     Markup all = head(card);
-    all += cautions(card);
+    all += cautions_html(card.cautions, card.hazards);
     all += gather(card);
     all += work(card);
     all += end_checks(card);

@@ -2,6 +2,7 @@
 // Mixing cards as JSON: docs/schemas/card.json and cards.json say what is in it.
 #include <fmt/format.h>
 
+#include "cautions.hpp"
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -77,26 +78,10 @@ Value content(const plan::ContentRow& row) {
     return all;
 }
 
-Value caution(const plan::Caution& caution) {
-    Value all;
-    all["text"] = caution.text;
-    all["source"] = json::text_or_null(caution.source);
-    return all;
-}
-
 Value warning(const plan::Warning& warning) {
     Value all;
     all["kind"] = diagnostics::info(warning.kind).name;
     all["message"] = warning.message;
-    return all;
-}
-
-Value hazard(const plan::HazardRow& row) {
-    Value all;
-    all["chemical"] = row.chemical;
-    all["codes"] = row.codes;
-    all["said"] = row.codes.empty() ? Value(words::hazards(row)) : Value(nullptr);
-    all["source"] = json::text_or_null(row.source);
     return all;
 }
 
@@ -135,7 +120,7 @@ void add_the_rest(Value& all, const Card& card) {
     all["strength"] = json::text_or_null(card.strength);
     all["variant"] = json::text_or_null(card.variant);
     all["makes_for"] = json::text_or_null(card.makes_for);
-    all["hazards"] = json::each(card.hazards, hazard);
+    all["hazards"] = hazards_json(card.hazards);
     all["keeps"] = json::each(card.keeps, keeping);
     all["use_within"] = json::text_or_null(card.use_within);
     all["capacity"] = card.capacity;
@@ -158,7 +143,7 @@ Value one_card(const Card& card) {
     all["work"] = json::each(card.work, work_line);
     all["contents"] = json::each(card.contents, content);
     all["ph"] = ph(card.ph);
-    all["cautions"] = json::each(card.cautions, caution);
+    all["cautions"] = cautions_json(card.cautions);
     all["warnings"] = json::each(card.warnings, warning);
     add_the_rest(all, card);
     return all;

@@ -2,6 +2,7 @@
 // A mixing card for a terminal or a plain printer, in the order in which hands need it.
 #include <fmt/format.h>
 
+#include "cautions.hpp"
 #include "layout.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "scruple/text/printable.hpp"
@@ -29,19 +30,6 @@ void head(Sheet& sheet, const Card& card) {
         sheet.blank();
         sheet.item("", words::warnings_below(card));
     }
-}
-
-void cautions(Sheet& sheet, const Card& card) {
-    sheet.heading("Before you open anything");
-    for (const plan::Caution& caution : card.cautions) {
-        sheet.item("! ", words::with_source(caution.text, caution.source));
-        sheet.blank();
-    }
-    for (const plan::HazardRow& row : card.hazards) {
-        const std::string codes = fmt::format("{}: {}", row.chemical, words::hazards(row));
-        sheet.item("  ", words::with_source(codes, row.source));
-    }
-    sheet.indented(2, words::check_the_sheet);
 }
 
 void gather(Sheet& sheet, const Card& card) {
@@ -166,7 +154,7 @@ void warnings(Sheet& sheet, const Card& card) {
 std::string card_text(const plan::Card& card, const TextStyle& style) {
     Sheet sheet(style);
     head(sheet, card);
-    cautions(sheet, card);
+    add_cautions(sheet, card.cautions, card.hazards);
     gather(sheet, card);
     work(sheet, card);
     end_checks(sheet, card);

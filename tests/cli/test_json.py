@@ -15,6 +15,7 @@ CALLS = {
     "shopping": ["shopping", "December"],
     "chemical": ["chemical", "borax"],
     "weigh": ["weigh", "5 g borax (decahydrate)"],
+    "react": ["react", "borax (decahydrate) + sodium hydroxide -> sodium metaborate (anhydrous) + water"],
     "help": ["help", "recipe"],
 }
 

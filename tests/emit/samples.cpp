@@ -216,6 +216,33 @@ std::vector<scruple::plan::Weighing> weighings() {
              {}}};
 }
 
+scruple::plan::Reacted reacted() {
+    // Half a mole of lye with two moles of acid to three; molar masses as CIAAW 2021 abridged weights give them.
+    const scruple::plan::Substance lye{"sodium hydroxide", "NaOH", {}, 0, 0}, acid{"H2X", "H2X", {}, none, none};
+    const scruple::plan::Substance salt{"NaHX", "NaHX", {}, none, none}, gas{"carbon dioxide", "CO2", {}, 1, 0};
+    scruple::plan::Reacted reacted;
+    reacted.reaction = "2 sodium hydroxide + 3 H2X -> 2 NaHX + carbon dioxide";
+    reacted.numbers_found = true;
+    reacted.reagents = {{lye, 2, true, true, figure({1, 2}, "mol"), figure(20, "g"), {}, {}, {}},
+                        {acid,
+                         3,
+                         true,
+                         false,
+                         figure({3, 4}, "mol"),
+                         figure(72, "g"),
+                         {figure({245, 10}, "ml")},
+                         {"H2X (10 % w/v)"},
+                         figure({34, 10}, "%")},
+                        {lye, 1, false, false, figure({1, 4}, "mol"), figure(10, "g"), {}, {}, {}}};
+    reacted.products = {{salt, 2, figure({1, 2}, "mol"), figure({1205, 10}, "g"), {}},
+                        {gas, 1, figure({1, 4}, "mol"), figure(11, "g"), figure({612, 100}, "l")}};
+    reacted.lines = {"sodium hydroxide, NaOH: 20 g ÷ 39.997 g/mol = 0.50004 mol"};
+    reacted.cautions = {{"Goggles & gloves.", "sodium hydroxide, the library"}};
+    reacted.hazards = {{"sodium hydroxide", {"H314"}, "a register of the substances, 2024-05", true},
+                       {"H2X", {}, "", false}};
+    return reacted;
+}
+
 scruple::check::Chemical carbonate() {
     scruple::check::Chemical it;
     it.name = "sodium carbonate";

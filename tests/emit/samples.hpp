@@ -17,6 +17,7 @@ namespace samples {
 
 [[nodiscard]] scruple::plan::ShoppingList december();
 [[nodiscard]] std::vector<scruple::plan::Weighing> weighings();
+[[nodiscard]] scruple::plan::Reacted reacted();
 [[nodiscard]] scruple::check::Chemical carbonate();
 
 inline constexpr const char* hostile_text =

@@ -44,6 +44,13 @@ TEST_CASE("one form for another reads as it was found good") {
     check_against_golden("weigh.json", emit::weigh_json(weighings));
 }
 
+TEST_CASE("a reaction reads as it was found good") {
+    const plan::Reacted reacted = samples::reacted();
+    check_against_golden("react.txt", emit::react_text(reacted, {}));
+    check_against_golden("react.html", emit::react_html(reacted));
+    check_against_golden("react.json", emit::react_json(reacted));
+}
+
 TEST_CASE("what a check finds is a document of its schema too") {
     const text::Source sources[] = {{"bench/lantern.scruple", "recipe Lantern\n    water 1:9\n"}};
     const auto kind = diagnostics::all_kinds().front().kind;

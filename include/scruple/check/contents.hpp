@@ -22,6 +22,11 @@ struct Dose {
 /// The same for a given measure (g, ml, mol or drops by addition.by), as after scaling.
 [[nodiscard]] Dose dose_of(const Model& model, const Addition& addition, const Exact& measure);
 
+/// The share of a form, as sold, that is the substance: 0.995 for a 99.5 % w/w acid.
+[[nodiscard]] Exact purity(const Form& form);
+/// The share of an addition's grams (Dose::grams) that is the substance; all of them where its strength is said.
+[[nodiscard]] Exact purity(const Model& model, const Addition& addition);
+
 /// What a dissolved solid takes up, in ml. An estimate, good to a few tenths of a ml a gram: what the
 /// chemical's `takes up` says, else 18.0 ml a mole of water of crystallisation (its volume as water), and for
 /// the rest 0.30 ml a gram of a salt (a chemical with `ions`) and 0.75 ml a gram of anything else: the middle
@@ -59,9 +64,6 @@ struct Content {
 /// Optional and unknown amounts are left out; `about` counts as written. A section that (wrongly)
 /// contains itself gives what is not recursive.
 [[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant);
-
-/// The share of a form, as sold, that is the substance: 0.995 for a 99.5 % w/w acid.
-[[nodiscard]] Exact purity(const Form& form);
 
 /// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
 [[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);

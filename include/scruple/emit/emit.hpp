@@ -8,6 +8,7 @@
 
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/react.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/swap.hpp"
 #include "scruple/plan/weigh.hpp"
@@ -36,6 +37,10 @@ struct TextStyle {
 [[nodiscard]] std::string weigh_text(std::span<const plan::Weighing> weighings, const TextStyle& style);
 [[nodiscard]] std::string weigh_html(std::span<const plan::Weighing> weighings);
 [[nodiscard]] std::string weigh_json(std::span<const plan::Weighing> weighings);
+
+[[nodiscard]] std::string react_text(const plan::Reacted& reacted, const TextStyle& style);
+[[nodiscard]] std::string react_html(const plan::Reacted& reacted);
+[[nodiscard]] std::string react_json(const plan::Reacted& reacted);
 
 /// One canonical layout: twice equals once, and the tree of the result is the tree of the input.
 [[nodiscard]] std::string tidy_text(const text::Source& source, const syntax::Tree& tree);

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+// What is taken of a substance, in moles.
+#include <algorithm>
+
+#include "scruple/check/contents.hpp"
+#include "scruple/plan/react.hpp"
+#include "words.hpp"
+
+namespace scruple::plan {
+
+using check::Addition;
+using check::Id;
+using check::Model;
+
+Substance substance_of(const Model& model, Id chemical, Id form) {
+    const check::Chemical& it = model.chemicals[chemical];
+    const check::Form& of = it.forms[form];
+    return {check::shown_name(it, form), std::string(of.formula_text), of.formula, chemical, form};
+}
+
+Substance substance_of(const Model& model, std::string text, const chemistry::Formula& formula) {
+    Substance substance{text, std::move(text), formula, check::none, check::none};
+    for (Id id = 0; id < model.chemicals.size(); ++id) {
+        const auto& forms = model.chemicals[id].forms;
+        const auto same = std::ranges::find(forms, formula, &check::Form::formula);
+        if (same == forms.end()) continue;
+        const bool another = substance.chemical != check::none;
+        substance.chemical = another ? check::none : id;
+        substance.form = another ? check::none : static_cast<Id>(same - forms.begin());
+        if (another) break;
+    }
+    return substance;
+}
+
+Taken taken_of(const Model& model, const Addition& addition) {
+    const check::Dose dose = check::dose(model, addition, 0);
+    Taken taken{substance_of(model, addition.chemical, addition.form),
+                substance_words(model, addition),
+                dose.grams,
+                dose.grams * check::purity(model, addition),
+                {},
+                "g"};
+    if (addition.by == Addition::By::amount) {
+        taken.amount = addition.shares.front();
+        taken.unit = "mol";
+    } else if (addition.by != Addition::By::mass) {
+        taken.amount = dose.ml;
+        taken.unit = "ml";
+    } else {
+        taken.amount = addition.shares.front();
+    }
+    taken.mol = taken.grams / chemistry::molar_mass(taken.what.formula);
+    return taken;
+}
+
+Taken taken_of(const Substance& what, const check::Exact& amount, bool in_moles) {
+    const check::Exact molar_mass = chemistry::molar_mass(what.formula);
+    const check::Exact grams = in_moles ? amount * molar_mass : amount;
+    return {what, what.name, amount, grams, grams / molar_mass, in_moles ? "mol" : "g"};
+}
+
+}  // namespace scruple::plan
