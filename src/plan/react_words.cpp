@@ -92,7 +92,7 @@ void add_cautions(const Model& model, Reacted& reacted) {
                 fmt::format("{} is given off: a vessel with room to spare, a little at a time, window open, no stopper "
                             "until it is quiet.",
                             product.what.name),
-                "common practice");
+                "common practice, no source");
     }
     add(reacted.cautions,
         "Read the safety data sheet of each chemical before opening it; where it differs from this, the sheet wins.",
