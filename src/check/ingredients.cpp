@@ -92,10 +92,19 @@ void LineReader::explain_amounts(const syntax::Ingredient& line) {
     }
 }
 
+/// `the rest` of a divided weighing needs no form: the line that divided it said which. Moles are of the substance,
+/// whatever its bottle holds.
+FormNeed LineReader::need_of(const syntax::Ingredient& line) const {
+    if (line.how == How::the_rest) return FormNeed::free;
+    const auto in_moles = [](const syntax::Range& range) {
+        return quantity::info(range.high.unit).dimension == Dimension::amount;
+    };
+    const auto ranges = syntax::Tree::run(reader_.tree.ranges, line.quantities);
+    return !ranges.empty() && std::ranges::all_of(ranges, in_moles) ? FormNeed::pure : FormNeed::required;
+}
+
 bool LineReader::read_what(const syntax::Ingredient& line, Addition& addition) {
-    // `the rest` of a divided weighing needs no form: the line that divided it said which.
-    const auto need = line.how == How::the_rest ? FormNeed::free : FormNeed::required;
-    const auto resolved = resolve(reader_, line.what, recipe_, need);
+    const auto resolved = resolve(reader_, line.what, recipe_, need_of(line));
     if (!resolved) return false;
     addition.chemical = resolved->chemical;
     addition.form = resolved->form;

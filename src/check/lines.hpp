@@ -38,6 +38,7 @@ class LineReader {
     [[nodiscard]] std::string name_of(const Addition& addition) const;
 
     void explain_amounts(const syntax::Ingredient& line);
+    [[nodiscard]] FormNeed need_of(const syntax::Ingredient& line) const;
     bool read_what(const syntax::Ingredient& line, Addition& addition);
     bool read_shares(const syntax::Ingredient& line, Addition& addition);
     bool read_one(const syntax::Range& range, Addition& addition, Exact& into);

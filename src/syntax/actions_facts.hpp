@@ -184,8 +184,7 @@ struct action<rule::expect_ph> {
 template <>
 struct action<rule::expect_content> {
     static void apply0(Draft& draft) {
-        draft.commit(
-            Expect{false, {}, {draft.last.name, draft.last.form}, draft.add<&Tree::ranges>(draft.last.range)});
+        draft.commit(Expect{false, {}, {draft.last.name, draft.last.form}, draft.add<&Tree::ranges>(draft.last.range)});
     }
 };
 
