@@ -56,6 +56,7 @@ constexpr std::array block_table{
     form       monohydrate     Na2CO3·H2O
     form       decahydrate     Na2CO3·10H2O
     ions       2 Na+ + CO3-2
+    pair       Na+ with CO3-2   -0.08 kg/mol from "a handbook"
     acts as    alkali
     dissolves  21.5 g (anhydrous) in 100 g water at 20 C
     hazard     H319

@@ -191,6 +191,7 @@ class Worker {
     }
 
     void add_written(const Addition& addition, Work& work) const {
+        if (addition.worked_out) work.details.emplace_back("worked out from what is expected");
         if (batch_.scale != 1) return;
         if (std::string text = as_written(addition); !text.empty()) work.details.push_back(std::move(text));
     }
