@@ -8,6 +8,8 @@ _scruple_options() {
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
+    contents) echo --variant --in --as --out --help ;;
+    why) echo --make --films --sheets --area --with --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     check | shopping | chemical | help) echo --in --as --out --help ;;
     esac
@@ -41,7 +43,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh react help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh react contents why help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -59,11 +61,11 @@ _scruple() {
             return
         fi
         case $command in
-        card | scaled) _scruple_next_words recipes ;;
+        card | scaled | contents | why) _scruple_next_words recipes ;;
         shopping) _scruple_next_words plans ;;
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card scaled shopping tidy chemical weigh react names recipe part bath working replenisher
+        help) COMPREPLY=(check card scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
             conversion bench supplier log process plan format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

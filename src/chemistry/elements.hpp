@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "scruple/chemistry/formula.hpp"
+#include "scruple/chemistry/weights.hpp"
 
 namespace scruple::chemistry {
 
@@ -21,6 +22,5 @@ inline constexpr std::size_t element_count = 0
 using Tally = std::array<quantity::Exact, element_count>;
 
 [[nodiscard]] std::optional<Element> find_element(std::string_view symbol);
-[[nodiscard]] const quantity::Exact& atomic_weight(Element element);  ///< g/mol
 
 }  // namespace scruple::chemistry

@@ -87,6 +87,22 @@ std::optional<check::Exact> at_celsius(const Call& call, const driver::Loaded& l
     return at->low;
 }
 
+std::size_t asked_variant(const Call& call, const check::Recipe& recipe) {
+    if (const auto name = call.value("--variant")) return find_variant(recipe, *name);
+    if (recipe.variants.empty()) return 0;
+    const std::vector<std::string> names{recipe.variants.begin(), recipe.variants.end()};
+    throw Stop{Exit::wrong_call, fmt::format("which {}? `--variant` with {}", recipe.name, alternatives(names))};
+}
+
+// The only bench there is need not be named.
+check::Id asked_bench(const Call& call, const driver::Loaded& loaded) {
+    if (const auto name = call.value("--bench")) return find_bench(loaded, *name);
+    const auto& benches = loaded.checked.model.benches;
+    if (benches.size() > 1)
+        throw Stop{Exit::wrong_call, fmt::format("whose bench? `--bench` with {}", alternatives(bench_names(loaded)))};
+    return benches.empty() ? check::none : 0;
+}
+
 plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded) {
     if (call.has("--make")) return volume(loaded);
     if (call.has("--with")) return with(loaded);

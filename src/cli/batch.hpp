@@ -15,6 +15,12 @@ namespace scruple::cli {
 /// Whether one of those says how much to make; `--at` alone does not.
 [[nodiscard]] bool says_how_much(const Call& call);
 
+/// The bench of --bench, or the only one there is; none where there is none. Throws Stop where it is not clear.
+[[nodiscard]] check::Id asked_bench(const Call& call, const driver::Loaded& loaded);
+
+/// The variant of --variant; throws Stop where the recipe has several and none is named.
+[[nodiscard]] std::size_t asked_variant(const Call& call, const check::Recipe& recipe);
+
 /// What those amounts come to in the workspace that was opened with them.
 [[nodiscard]] plan::HowMuch how_much(const Call& call, const driver::Loaded& loaded);
 

@@ -15,22 +15,6 @@ namespace {
 
 using driver::Loaded;
 
-// The only bench there is need not be named.
-check::Id bench(const Call& call, const Loaded& loaded) {
-    if (const auto name = call.value("--bench")) return find_bench(loaded, *name);
-    const auto& benches = loaded.checked.model.benches;
-    if (benches.size() > 1)
-        throw Stop{Exit::wrong_call, fmt::format("whose bench? `--bench` with {}", alternatives(bench_names(loaded)))};
-    return benches.empty() ? check::none : 0;
-}
-
-std::size_t variant(const Call& call, const check::Recipe& recipe) {
-    if (const auto name = call.value("--variant")) return find_variant(recipe, *name);
-    if (recipe.variants.empty()) return 0;
-    const std::vector<std::string> names{recipe.variants.begin(), recipe.variants.end()};
-    throw Stop{Exit::wrong_call, fmt::format("which {}? `--variant` with {}", recipe.name, alternatives(names))};
-}
-
 // Digits alone; nothing but those gives nothing.
 std::optional<int> number(std::string_view digits) {
     int value = 0;
@@ -77,11 +61,11 @@ Outcome card_job(const Call& call) {
     const Asked asked = asked_amounts(call);
     Loaded loaded = open_for_the_bench(call, asked);
     check::Model& model = loaded.checked.model;
-    model.dropper = bench(call, loaded);
+    model.dropper = asked_bench(call, loaded);
     const Meant meant = find_solution(loaded, call.name());
     if (says_how_much(call)) require_one_solution(loaded, meant);
 
-    plan::CardRequest request{check::none, variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
+    plan::CardRequest request{check::none, asked_variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
                               model.dropper, day};
     request.at_celsius = at_celsius(call, loaded);
     add_substitutions(call, loaded, meant, request);

@@ -25,7 +25,7 @@ constexpr std::array option_table{
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
     OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
-               "the form there is; without it, every form is shown"},
+               "the form, strength or like chemical there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
     OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html", "text, html or json; text otherwise"},
@@ -128,12 +128,17 @@ constexpr Options weigh_options = {"--as-form", "--in", "--as", "--out"};
 constexpr Examples weigh_examples = {
     {"scruple weigh \"30 g sodium carbonate (anhydrous)\" --as-form monohydrate",
      "the recipe asks for one, the jar holds the other"},
+    {"scruple weigh \"1.5 g potassium bromide\" --as-form \"10 % w/v\"", "from the bottle of solution"},
+    {"scruple weigh \"20 g potassium hydroxide\" --as-form \"85 % w/w\"", "by the assay on the jar"},
+    {"scruple weigh \"10 g potassium carbonate\" --as-form \"sodium carbonate (anhydrous)\"",
+     "a like chemical, mole for mole: to be tested first"},
 };
 constexpr CommandInfo weigh_command{
     "weigh",
     "AMOUNT",
-    "say how much of one form to weigh in place of another",
-    "Both weighings hold as much of the salt itself; only the water in its crystals differs.",
+    "say how much of one form, strength or like chemical to take in place of another",
+    "Forms, strengths and assays of one chemical are exact: both amounts hold as many moles of it. Another chemical is "
+    "exact where the same solution comes of it; otherwise it is one of like function, and is to be tested first.",
     weigh_options,
     weigh_examples};
 
@@ -155,6 +160,34 @@ constexpr CommandInfo react_command{
     react_options,
     react_examples};
 
+constexpr Options contents_options = {"--variant", "--in", "--as", "--out"};
+constexpr Examples contents_examples = {
+    {"scruple contents Heron working", "what is in the bath, and which other recipe makes the same"},
+};
+constexpr CommandInfo contents_command{
+    "contents",
+    "RECIPE [SECTION]",
+    "say what a finished solution holds, and which other solutions are the same",
+    "Grams and moles a litre of each chemical, through everything the solution is made of; then its ions, every salt "
+    "taken apart whole. Other solutions of the workspace that hold the same to within 1 % are named, also where they "
+    "come to it from other forms or other chemicals.",
+    contents_options,
+    contents_examples};
+
+constexpr Options why_options = {"--make",    "--films", "--sheets", "--area", "--with",
+                                 "--variant", "--bench", "--in",     "--as",   "--out"};
+constexpr Examples why_examples = {
+    {"scruple why Heron part A hydroquinone --make 500ml", "from the line of the recipe to the figure on the card"},
+};
+constexpr CommandInfo why_command{"why",
+                                  "RECIPE [SECTION] CHEMICAL",
+                                  "show where an amount on a card comes from, line by line",
+                                  "Every step from the recipe's line to what the balance reads: units, scaling, molar "
+                                  "masses, the reaction where it is made "
+                                  "by one, rounding; each with who says so. Each sum can be done again on paper.",
+                                  why_options,
+                                  why_examples};
+
 constexpr Examples help_examples = {
     {"scruple help form-not-stated", "what that message means, and what to do"},
     {"scruple help bench", "how a bench is written"},
@@ -169,8 +202,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,  scaled_command, shopping_command, tidy_command,
-                                   chemical_command, weigh_command, react_command,  help_command};
+constexpr std::array command_table{check_command,    card_command,     scaled_command, shopping_command,
+                                   tidy_command,     chemical_command, weigh_command,  react_command,
+                                   contents_command, why_command,      help_command};
 
 }  // namespace
 

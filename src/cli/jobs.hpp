@@ -22,6 +22,8 @@ struct Outcome {
 [[nodiscard]] Outcome chemical_job(const Call& call);
 [[nodiscard]] Outcome weigh_job(const Call& call);
 [[nodiscard]] Outcome react_job(const Call& call);
+[[nodiscard]] Outcome contents_job(const Call& call);
+[[nodiscard]] Outcome why_job(const Call& call);
 [[nodiscard]] Outcome help_job(const Call& call);
 
 }  // namespace scruple::cli

@@ -70,11 +70,6 @@ void add_of(const Model& model, const Substance& what, Reacted& reacted) {
 
 }  // namespace
 
-Figure figure_of(const Taken& taken, const Exact& amount) {
-    if (taken.unit == "mol") return plain(amount, "mol");
-    return taken.unit == "ml" ? plain_ml(amount) : plain_grams(amount);
-}
-
 std::vector<std::string> lines_of(const Reacted& reacted, const std::vector<Taken>& taken, const Exact& turns) {
     std::vector<std::string> lines;
     for (const Taken& one : taken) lines.push_back(taken_line(one));

@@ -6,9 +6,6 @@
 
 namespace scruple::plan {
 
-/// So much of it, in the unit it was taken in.
-[[nodiscard]] Figure figure_of(const Taken& taken, const check::Exact& amount);
-
 /// From what was taken to moles, to what limits, to what is made.
 [[nodiscard]] std::vector<std::string> lines_of(const Reacted& reacted, const std::vector<Taken>& taken,
                                                 const check::Exact& turns);

@@ -59,4 +59,9 @@ Taken taken_of(const Substance& what, const check::Exact& amount, bool in_moles)
     return {what, what.name, amount, grams, grams / molar_mass, in_moles ? "mol" : "g"};
 }
 
+Figure figure_of(const Taken& taken, const check::Exact& amount) {
+    if (taken.unit == "mol") return plain(amount, "mol");
+    return taken.unit == "ml" ? plain_ml(amount) : plain_grams(amount);
+}
+
 }  // namespace scruple::plan

@@ -45,6 +45,14 @@ TEST_CASE("one avoirdupois ounce made up to ten fluid ounces is not quite 10 %")
     CHECK(rounds_to(trial.g_per_l("potassium bromide") / 10, row.at("note").substr(row.at("note").find("9.59"), 4)));
 }
 
+TEST_CASE("an avoirdupois ounce is 437.5 grains, and not the 440 that a manual uses") {
+    const auto exact = answer("grains per av oz");
+    REQUIRE(exact == "437.5 exact; 440 used");
+    const auto grams = [](const std::string& amount) { return Trial("metol " + amount + "\n").dose(0).grams; };
+    CHECK(grams("1 oz av") == grams(exact.substr(0, exact.find(' ')) + " grains"));
+    CHECK_FALSE(grams("1 oz av") == grams("440 grains"));
+}
+
 TEST_CASE("percentages in grains to the imperial pint") {
     for (const auto percent : {"0.25", "4", "10"}) {
         CAPTURE(percent);

@@ -16,6 +16,8 @@ CALLS = {
     "chemical": ["chemical", "borax"],
     "weigh": ["weigh", "5 g borax (decahydrate)"],
     "react": ["react", "borax (decahydrate) + sodium hydroxide -> sodium metaborate (anhydrous) + water"],
+    "contents": ["contents", "Medlar"],
+    "why": ["why", "Medlar", "part", "A", "sodium sulfite"],
     "help": ["help", "recipe"],
 }
 

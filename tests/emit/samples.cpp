@@ -197,21 +197,28 @@ scruple::plan::ShoppingList december() {
 }
 
 std::vector<scruple::plan::Weighing> weighings() {
-    // 124.003 / 105.988 and 286.138 / 105.988: molar masses as CIAAW 2021 abridged weights give them.
+    using scruple::plan::Kinship;
+    // 124.003 / 105.988 and 138.204 / 105.988: molar masses as CIAAW 2021 abridged weights give them.
     return {{"sodium carbonate",
              "anhydrous",
-             "monohydrate",
              figure(30, "g"),
+             "sodium carbonate",
+             "monohydrate",
+             Kinship::same_species,
              figure({351, 10}, "g"),
+             {},
              {124003, 105988},
              0.283051,
              {"124.003 ÷ 105.988 = 1.17", "30 g × 1.17 = 35.1 g"}},
             {"sodium carbonate",
              "anhydrous",
-             "decahydrate",
              figure(30, "g"),
-             figure({8099, 100}, "g"),
-             {286138, 105988},
+             "potassium carbonate",
+             "50 % w/w",
+             Kinship::like_function,
+             figure({7824, 100}, "g"),
+             figure({508, 10}, "ml"),
+             {276408, 105988},
              0.283051,
              {}}};
 }
@@ -241,6 +248,28 @@ scruple::plan::Reacted reacted() {
     reacted.hazards = {{"sodium hydroxide", {"H314"}, "a register of the substances, 2024-05", true},
                        {"H2X", {}, "", false}};
     return reacted;
+}
+
+std::vector<scruple::plan::ContentsSheet> contents() {
+    return {{"Lantern",
+             "part B",
+             "soft",
+             {{"sodium carbonate", "anhydrous", 10.5988, 0.1}, {"metol", "", 5, 0.02904}},
+             {{"Na+", true, 4.598, 0.2}, {"CO3-2", true, 6.0009, 0.1}, {"metol", false, 5, 0.02904}},
+             {{"Heron working, variant hard", 0.312, true}, {"<Tern>", 0, false}},
+             {"potassium bromide: optional"}},
+            {"Tern", "", "", {}, {}, {}, {}}};
+}
+
+std::vector<scruple::plan::Why> whys() {
+    return {{"Lantern part B",
+             "sodium bicarbonate",
+             "sodium ascorbate by conversion",
+             figure({265, 100}, "g"),
+             {{"sodium ascorbate: 12 g for 1000 ml", "", "lantern.scruple, line 4", {}},
+              {"12 g × 0.5", "6 g", "arithmetic", {}},
+              {"2.6461 g to the nearest 0.01 g", "2.65 g", "balance 0.01 g", {}}}},
+            {"Lantern part B", "metol", "", figure(5, "g"), {{"metol: 5 g for 1000 ml", "", "<lantern>, line 5", {}}}}};
 }
 
 scruple::check::Chemical carbonate() {

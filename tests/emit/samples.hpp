@@ -18,6 +18,8 @@ namespace samples {
 [[nodiscard]] scruple::plan::ShoppingList december();
 [[nodiscard]] std::vector<scruple::plan::Weighing> weighings();
 [[nodiscard]] scruple::plan::Reacted reacted();
+[[nodiscard]] std::vector<scruple::plan::ContentsSheet> contents();
+[[nodiscard]] std::vector<scruple::plan::Why> whys();
 [[nodiscard]] scruple::check::Chemical carbonate();
 
 inline constexpr const char* hostile_text =

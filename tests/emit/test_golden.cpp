@@ -51,6 +51,20 @@ TEST_CASE("a reaction reads as it was found good") {
     check_against_golden("react.json", emit::react_json(reacted));
 }
 
+TEST_CASE("the contents of solutions read as they were found good") {
+    const auto sheets = samples::contents();
+    check_against_golden("contents.txt", emit::contents_text(sheets, {}));
+    check_against_golden("contents.html", emit::contents_html(sheets));
+    check_against_golden("contents.json", emit::contents_json(sheets));
+}
+
+TEST_CASE("a derivation reads as it was found good") {
+    const auto whys = samples::whys();
+    check_against_golden("why.txt", emit::why_text(whys, {}));
+    check_against_golden("why.html", emit::why_html(whys));
+    check_against_golden("why.json", emit::why_json(whys));
+}
+
 TEST_CASE("what a check finds is a document of its schema too") {
     const text::Source sources[] = {{"bench/lantern.scruple", "recipe Lantern\n    water 1:9\n"}};
     const auto kind = diagnostics::all_kinds().front().kind;

@@ -53,12 +53,15 @@ TEST_CASE("potassium for sodium hydroxide is more, not the 0.72 that one book pr
 
 TEST_CASE("30 g of anhydrous carbonate as monohydrate, with the sum to do again on paper") {
     const Workspace workspace("");
-    const auto& [carbonate, form] = workspace.model().chemical_names.at("sodium carbonate");
-    const auto weighed = plan::weigh_as(workspace.model(), carbonate, 0, 30, 1);
+    const auto carbonate = workspace.model().chemical_names.at("sodium carbonate").first;
+    const check::Addition called{.chemical = carbonate, .form = 0, .shares = {Exact(30)}};
+    const check::Addition there{.chemical = carbonate, .form = 1, .shares = {Exact(1)}};
+    const auto weighed = plan::weigh_as(workspace.model(), called, there);
     REQUIRE(std::holds_alternative<plan::Weighing>(weighed));
     const auto& weighing = std::get<plan::Weighing>(weighed);
-    CHECK(shown(weighing.grams) == "30 g");
+    CHECK(shown(weighing.called) == "30 g");
     CHECK(shown(weighing.as) == "35.1 g");  // 30 × 124.003 / 105.988 = 35.10
+    CHECK(weighing.kinship == plan::Kinship::same_species);
     CHECK(weighing.factor.to_double() == doctest::Approx(1.1700).epsilon(0.0001));
     CHECK(weighing.mol == doctest::Approx(0.28305).epsilon(0.0001));  // 30 / 105.988
     REQUIRE(weighing.lines.size() == 5);
@@ -68,10 +71,12 @@ TEST_CASE("30 g of anhydrous carbonate as monohydrate, with the sum to do again 
     CHECK(plain_blanks(weighing.lines[3]) == "30 g × 1.17 = 35.1 g");
 }
 
-TEST_CASE("a form that the chemical does not have is refused with those it has") {
+TEST_CASE("what has no use in common with it is refused") {
     const Workspace workspace("");
-    const auto carbonate = workspace.model().chemical_names.at("sodium carbonate").first;
-    const auto weighed = plan::weigh_as(workspace.model(), carbonate, check::none, 30, 1);
+    const auto& names = workspace.model().chemical_names;
+    const check::Addition called{.chemical = names.at("metol").first, .form = 0, .shares = {Exact(5)}};
+    const check::Addition there{.chemical = names.at("sodium hydroxide").first, .form = 0, .shares = {Exact(1)}};
+    const auto weighed = plan::weigh_as(workspace.model(), called, there);
     REQUIRE(std::holds_alternative<plan::Refusal>(weighed));
-    CHECK(std::get<plan::Refusal>(weighed).message.find("`anhydrous`, `monohydrate`") != std::string::npos);
+    CHECK(std::get<plan::Refusal>(weighed).message.find("no use in common") != std::string::npos);
 }

@@ -8,10 +8,12 @@
 
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/contents_sheet.hpp"
 #include "scruple/plan/react.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/swap.hpp"
 #include "scruple/plan/weigh.hpp"
+#include "scruple/plan/why.hpp"
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::emit {
@@ -37,6 +39,15 @@ struct TextStyle {
 [[nodiscard]] std::string weigh_text(std::span<const plan::Weighing> weighings, const TextStyle& style);
 [[nodiscard]] std::string weigh_html(std::span<const plan::Weighing> weighings);
 [[nodiscard]] std::string weigh_json(std::span<const plan::Weighing> weighings);
+
+/// One solution or several.
+[[nodiscard]] std::string contents_text(std::span<const plan::ContentsSheet> sheets, const TextStyle& style);
+[[nodiscard]] std::string contents_html(std::span<const plan::ContentsSheet> sheets);
+[[nodiscard]] std::string contents_json(std::span<const plan::ContentsSheet> sheets);
+
+[[nodiscard]] std::string why_text(std::span<const plan::Why> whys, const TextStyle& style);
+[[nodiscard]] std::string why_html(std::span<const plan::Why> whys);
+[[nodiscard]] std::string why_json(std::span<const plan::Why> whys);
 
 [[nodiscard]] std::string react_text(const plan::Reacted& reacted, const TextStyle& style);
 [[nodiscard]] std::string react_html(const plan::Reacted& reacted);

@@ -44,6 +44,9 @@ struct Taken {
 /// Grams or moles of a formula.
 [[nodiscard]] Taken taken_of(const Substance& what, const check::Exact& amount, bool in_moles);
 
+/// So much of it, in the unit it was taken in.
+[[nodiscard]] Figure figure_of(const Taken& taken, const check::Exact& amount);
+
 /// All masses are of the reaction run to its end: the most that it can make.
 struct Reacted {
     struct Reagent {

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+// What atoms weigh.
+#pragma once
+
+#include "scruple/chemistry/formula.hpp"
+
+namespace scruple::chemistry {
+
+/// g/mol: the abridged standard atomic weights 2021 (CIAAW) of elements.inc.
+[[nodiscard]] const quantity::Exact& atomic_weight(Element element);
+
+}  // namespace scruple::chemistry

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// What a finished solution holds: chemicals, ions, and which other solutions of the workspace are the same.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scruple/check/model.hpp"
+#include "scruple/plan/card.hpp"
+
+namespace scruple::plan {
+
+/// Solutions are the same where the amounts of everything in them differ by no more than this: what a card lets a
+/// balance round off without a word.
+inline constexpr int most_percent_apart = 1;
+
+struct SpeciesRow {
+    std::string name;  ///< `CO3-2`, or the chemical's name where it is not known to fall into ions
+    bool ion = false;
+    double g_per_l = 0, mol_per_l = 0;
+};
+
+struct SameSolution {
+    std::string name;                    ///< `Heron working`, with its variant
+    double percent_apart = 0;            ///< of what differs most
+    bool of_the_same_chemicals = false;  ///< else it becomes the same when its chemicals have dissolved and settled
+};
+
+struct ContentsSheet {
+    std::string recipe, section, variant;
+    std::vector<ContentRow> chemicals;
+    std::vector<SpeciesRow> species;  ///< every salt taken apart whole; acids and bases not settled with each other
+    std::vector<SameSolution> same;
+    std::vector<std::string> left_out;  ///< lines that are optional or have no amount yet
+};
+
+[[nodiscard]] ContentsSheet contents_sheet(const check::Model& model, check::Id section, std::size_t variant);
+
+}  // namespace scruple::plan

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// Where a figure of a card comes from, in lines that a person can do again on paper.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scruple/check/model.hpp"
+#include "scruple/plan/card.hpp"
+#include "scruple/plan/figure.hpp"
+
+namespace scruple::plan {
+
+/// A sum and what it comes to (`5 g ÷ 198.106 g/mol` and `0.025239 mol`), or words alone where `result` is empty.
+/// Printed results have five digits; what is reckoned with is exact.
+struct WhyLine {
+    std::string sum, result;
+    std::string source{};                 ///< who says so; or
+    std::optional<check::Place> place{};  ///< where it is written
+};
+
+struct Why {
+    std::string solution, chemical;  ///< `Heron part A`, `sodium bicarbonate`
+    std::string amid;                ///< `sodium ascorbate by conversion`; empty for a line of the recipe itself
+    Figure figure;                   ///< as the card has it
+    std::vector<WhyLine> lines;
+};
+
+/// One for each place where the solution takes the chemical, in the order of the work. A Refusal where it takes none.
+[[nodiscard]] std::variant<std::vector<Why>, Refusal> why(const check::Model& model, const CardRequest& request,
+                                                          check::Id chemical);
+
+}  // namespace scruple::plan

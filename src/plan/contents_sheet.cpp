@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include "scruple/plan/contents_sheet.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "card_facts.hpp"
+#include "totals.hpp"
+#include "words.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Addition;
+using check::Chemical;
+using check::Content;
+using check::Id;
+using check::Model;
+
+std::string variant_name(const Model& model, Id section, std::size_t variant) {
+    const Id recipe = model.sections[section].recipe;
+    const bool known = recipe != check::none && variant < model.recipes[recipe].variants.size();
+    return known ? std::string(model.recipes[recipe].variants[variant]) : std::string();
+}
+
+void add(std::vector<SpeciesRow>& rows, std::string_view name, bool ion, double mol_per_l,
+         const check::Exact& molar_mass) {
+    const auto same = [&](const SpeciesRow& row) { return row.ion == ion && row.name == name; };
+    auto row = std::ranges::find_if(rows, same);
+    if (row == rows.end()) row = rows.insert(rows.end(), {std::string(name), ion});
+    row->mol_per_l += mol_per_l;
+    row->g_per_l += mol_per_l * molar_mass.to_double();
+}
+
+std::vector<SpeciesRow> species_rows(const Model& model, const std::vector<Content>& contents) {
+    std::vector<SpeciesRow> rows;
+    for (const Content& content : contents) {
+        const Chemical& chemical = model.chemicals[content.chemical];
+        for (const check::Ion& ion : chemical.ions)
+            add(rows, ion.text, true, content.mol_per_l * ion.coefficient, chemistry::molar_mass(ion.formula));
+        if (!chemical.ions.empty() || content.form >= chemical.forms.size()) continue;
+        const auto dry = chemistry::without_water(chemical.forms[content.form].formula);
+        add(rows, chemical.name, false, content.mol_per_l, chemistry::molar_mass(dry));
+    }
+    std::ranges::stable_partition(rows, &SpeciesRow::ion);
+    return rows;
+}
+
+/// Moles a litre of each chemical, all its forms together.
+std::map<Id, double> by_chemical(const std::vector<Content>& contents) {
+    std::map<Id, double> moles;
+    for (const Content& content : contents) moles[content.chemical] += content.mol_per_l;
+    return moles;
+}
+
+bool of_the_same_chemicals(const std::vector<Content>& a, const std::vector<Content>& b) {
+    const auto names = [](const std::vector<Content>& contents) {
+        std::vector<Id> ids;
+        for (const auto& [chemical, moles] : by_chemical(contents)) ids.push_back(chemical);
+        return ids;
+    };
+    return names(a) == names(b);
+}
+
+class Comparison {
+  public:
+    Comparison(const Model& model, Id section, std::size_t variant)
+        : model_(model),
+          section_(section),
+          variant_(variant),
+          totals_(model),
+          contents_(contents_with_leftovers(model, section, variant)),
+          own_(totals_.of(contents_)) {}
+
+    [[nodiscard]] std::vector<SameSolution> same() const {
+        std::vector<SameSolution> found;
+        if (own_.empty()) return found;
+        for (Id other = 0; other < model_.sections.size(); ++other) {
+            const Id recipe = model_.sections[other].recipe;
+            if (recipe == check::none || model_.recipes[recipe].built_in) continue;
+            const std::size_t variants = std::max<std::size_t>(1, model_.recipes[recipe].variants.size());
+            for (std::size_t variant = 0; variant < variants; ++variant) compare(other, variant, found);
+        }
+        return found;
+    }
+
+  private:
+    void compare(Id other, std::size_t variant, std::vector<SameSolution>& found) const {
+        if (other == section_ && variant == variant_) return;
+        const auto contents = contents_with_leftovers(model_, other, variant);
+        const auto apart = percent_apart(own_, totals_.of(contents));
+        if (!apart || *apart > most_percent_apart) return;
+        const std::string name = variant_name(model_, other, variant);
+        found.push_back({check::shown_name(model_, other) + (name.empty() ? "" : ", variant " + name), *apart,
+                         of_the_same_chemicals(contents_, contents)});
+    }
+
+    const Model& model_;
+    Id section_;
+    std::size_t variant_;
+    Totals totals_;
+    std::vector<Content> contents_;
+    std::vector<Total> own_;
+};
+
+std::vector<std::string> left_out(const Model& model, const check::Section& section) {
+    std::vector<std::string> lines;
+    for (const check::Line& line : section.lines) {
+        const auto* addition = std::get_if<Addition>(&line);
+        if (addition == nullptr) continue;
+        if (addition->optional)
+            lines.push_back(substance_words(model, *addition) + ": optional");
+        else if (addition->how == Addition::How::unknown)
+            lines.push_back(substance_words(model, *addition) + ": no amount is stated yet");
+    }
+    return lines;
+}
+
+}  // namespace
+
+ContentsSheet contents_sheet(const Model& model, Id id, std::size_t variant) {
+    const check::Section& section = model.sections[id];
+    const std::vector<Content> contents = contents_with_leftovers(model, id, variant);
+    return {section.recipe == check::none ? "" : std::string(model.recipes[section.recipe].name),
+            check::section_words(section),
+            variant_name(model, id, variant),
+            content_rows(model, contents),
+            species_rows(model, contents),
+            Comparison(model, id, variant).same(),
+            left_out(model, section)};
+}
+
+}  // namespace scruple::plan

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+#include "why_lines.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "scruple/check/contents.hpp"
+#include "scruple/chemistry/weights.hpp"
+#include "words.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Addition;
+using check::Chemical;
+using check::Conversion;
+using check::Exact;
+using check::Form;
+using check::Id;
+using By = Addition::By;
+using Side = Conversion::Side;
+
+constexpr const char* arithmetic = "arithmetic";
+constexpr const char* weights = "abridged standard atomic weights 2021, IUPAC CIAAW";
+
+std::string number(const Exact& value) {
+    return quantity::significant_text(value, 5);
+}
+
+std::string with_unit(const Exact& value, std::string_view unit) {
+    return fmt::format("{}{}{}", number(value), unit_blank, unit);
+}
+
+std::string molar_mass_text(const Form& form) {
+    return quantity::decimal_text(form.molar_mass, 3) + unit_blank + "g/mol";
+}
+
+const Side& side_of(const std::vector<Side>& sides, Id chemical) {
+    return *std::ranges::find(sides, chemical, &Side::chemical);
+}
+
+/// `6 × 12.011 + 8 × 1.008`
+std::string sum_of_atoms(const chemistry::Formula& formula) {
+    std::string sum;
+    for (const auto& [element, atoms] : formula.atoms)
+        sum += fmt::format("{}{} × {}", sum.empty() ? "" : " + ", quantity::exact_text(atoms),
+                           quantity::decimal_text(chemistry::atomic_weight(element), 3));
+    return sum;
+}
+
+std::string source_of(const Conversion& conversion, const check::Model& model) {
+    return fmt::format("conversion of {}, {}",
+                       check::shown_name(model.chemicals[conversion.product], conversion.product_form),
+                       conversion.built_in ? "the library" : "your own");
+}
+
+}  // namespace
+
+std::string unit_of(const Addition& addition) {
+    switch (addition.by) {
+        case By::mass:
+            return "g";
+        case By::volume:
+            return "ml";
+        case By::amount:
+            return "mol";
+        case By::drops:
+            return "drops";
+    }
+    return {};
+}
+
+void WhyLines::written(const Addition& addition, const std::string& what, const Exact& amount, const Exact& makes_ml) {
+    lines_.push_back(
+        {fmt::format("{}: {} for {}", what,
+                     addition.written.empty() ? with_unit(amount, unit_of(addition)) : std::string(addition.written),
+                     with_unit(makes_ml, "ml")),
+         "", "", addition.place});
+    const std::string base = with_unit(amount, unit_of(addition));
+    if (!as_written(addition).empty())
+        say(fmt::format("{} is {}", addition.written, base), "", "definition of the unit, docs/units.md");
+}
+
+void WhyLines::less(const Exact& written, const Exact& taken, const std::string& unit) {
+    say(fmt::format("{} less the {} that a conversion takes of it", with_unit(written, unit), with_unit(taken, unit)),
+        with_unit(written - taken, unit), "arithmetic; the conversion's own lines");
+}
+
+void WhyLines::measured(const Addition& reagent, const Exact& measure, const std::string& what) {
+    if (reagent.by == By::mass && !reagent.strength) return;
+    const Exact grams = check::dose_of(model_, reagent, measure).grams;
+    say(fmt::format("{} are in {} of {}", with_unit(grams, "g"), with_unit(measure, unit_of(reagent)), what), "",
+        "its strength or density, `scruple chemical`");
+}
+
+void WhyLines::scaled(const Exact& amount, const std::string& unit, const Exact& scale, const Exact& makes_ml) {
+    if (scale == Exact(1)) return;
+    say(fmt::format("{} ÷ {}", with_unit(makes_ml * scale, "ml"), with_unit(makes_ml, "ml")), number(scale),
+        arithmetic);
+    say(fmt::format("{} × {}", with_unit(amount, unit), number(scale)), with_unit(amount * scale, unit), arithmetic);
+}
+
+void WhyLines::molar_mass(const Chemical& chemical, Id form) {
+    const Form& of = chemical.forms[form];
+    say(fmt::format("{}, {}: {}", check::shown_name(chemical, form), of.formula_text, sum_of_atoms(of.formula)),
+        molar_mass_text(of), weights);
+}
+
+/// Of the form that is asked for: mole for mole whatever form the reaction is written with.
+Exact WhyLines::moles_of(const Addition& product, const Exact& measure, Id form) {
+    const Chemical& chemical = model_.chemicals[product.chemical];
+    const Form& of = chemical.forms[product.form < chemical.forms.size() ? product.form : form];
+    const Exact grams = check::dose_of(model_, product, measure).grams;
+    if (product.by != By::mass || product.strength)
+        say(fmt::format("{} of {} hold {}", with_unit(measure, unit_of(product)), substance_words(model_, product),
+                        with_unit(grams, "g")),
+            "", "its strength or density, `scruple chemical`");
+    molar_mass(chemical, static_cast<Id>(&of - chemical.forms.data()));
+    const Exact mol = grams / of.molar_mass;
+    say(fmt::format("{} ÷ {}", with_unit(grams, "g"), molar_mass_text(of)), with_unit(mol, "mol"), arithmetic);
+    return mol;
+}
+
+Exact WhyLines::with_excess(const Conversion& conversion, const Addition& reagent, const Exact& grams) {
+    if (conversion.excess_of != reagent.chemical || conversion.excess_percent.is_zero()) return grams;
+    const Exact times = Exact(1) + conversion.excess_percent / 100;
+    say(fmt::format("{} × {}", with_unit(grams, "g"), number(times)), with_unit(grams * times, "g"),
+        fmt::format("{}{}% more than it needs: {}", quantity::exact_text(conversion.excess_percent), unit_blank,
+                    source_of(conversion, model_)));
+    return grams * times;
+}
+
+void WhyLines::reacted(const Conversion& conversion, const Addition& product, const Exact& measure,
+                       const Addition& reagent) {
+    const Side& right = side_of(conversion.right, product.chemical);
+    const Side& left = side_of(conversion.left, reagent.chemical);
+    const Exact mol = moles_of(product, measure, right.form);
+    const Exact reagent_mol = mol / right.coefficient * left.coefficient;
+    say(fmt::format("{} ÷ {} × {}", with_unit(mol, "mol"), right.coefficient, left.coefficient),
+        with_unit(reagent_mol, "mol"), "the numbers of the reaction: " + source_of(conversion, model_));
+    const Chemical& chemical = model_.chemicals[reagent.chemical];
+    const Form& form = chemical.forms[reagent.form < chemical.forms.size() ? reagent.form : left.form];
+    molar_mass(chemical, static_cast<Id>(&form - chemical.forms.data()));
+    Exact grams = reagent_mol * form.molar_mass;
+    say(fmt::format("{} × {}", with_unit(reagent_mol, "mol"), molar_mass_text(form)), with_unit(grams, "g"),
+        arithmetic);
+    if (const Exact pure = check::purity(chemical.forms[left.form]); pure != Exact(1)) {
+        say(fmt::format("{} ÷ {}", with_unit(grams, "g"), number(pure)), with_unit(grams / pure, "g"),
+            "how pure it is sold, `scruple chemical`");
+        grams /= pure;
+    }
+    with_excess(conversion, reagent, grams);
+}
+
+void WhyLines::rounded(const Addition& addition, const Exact& measure, const Exact& grams, const Reading& reading) {
+    const bool by_mole = addition.by == By::amount;
+    const std::string unit = by_mole ? "g" : unit_of(addition);
+    if (by_mole) {
+        const Chemical& chemical = model_.chemicals[addition.chemical];
+        molar_mass(chemical, addition.form);
+        say(fmt::format("{} × {}", with_unit(measure, "mol"), molar_mass_text(chemical.forms[addition.form])),
+            with_unit(grams, "g"), arithmetic);
+    }
+    if (reading.instrument == nullptr) return;
+    say(fmt::format("{} to the nearest {}", with_unit(by_mole ? grams : measure, unit),
+                    with_unit(reading.instrument->division, unit)),
+        reading.figure.with_unit(), reading.figure.instrument);
+}
+
+}  // namespace scruple::plan
