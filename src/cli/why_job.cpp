@@ -48,11 +48,8 @@ void name_places(const Loaded& loaded, std::vector<plan::Why>& whys) {
 
 std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Meant& meant, check::Id chemical) {
     const check::Model& model = loaded.checked.model;
-    plan::CardRequest request{check::none,
-                              asked_variant(call, model.recipes[meant.recipe]),
-                              how_much(call, loaded),
-                              asked_bench(call, loaded),
-                              {}};
+    plan::CardRequest request{
+        check::none, asked_variant(call, model.recipes[meant.recipe]), how_much(call, loaded), model.dropper, {}};
     std::vector<plan::Why> all;
     std::string refused;
     for (const check::Id section : meant.sections) {
@@ -75,7 +72,8 @@ std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Mea
 Outcome why_job(const Call& call) {
     const As as = call.as();
     const Asked asked = asked_amounts(call);
-    const Loaded loaded = open_for_the_bench(call, asked);
+    Loaded loaded = open_for_the_bench(call, asked);
+    loaded.checked.model.dropper = asked_bench(call, loaded);
     const Question asks = question(loaded, call.words);
     const Meant meant = find_solution(loaded, asks.solution);
     if (!asked.sources().empty()) require_one_solution(loaded, meant);
