@@ -48,7 +48,9 @@ TEST_CASE("one avoirdupois ounce made up to ten fluid ounces is not quite 10 %")
 TEST_CASE("an avoirdupois ounce is 437.5 grains, and not the 440 that a manual uses") {
     const auto exact = answer("grains per av oz");
     REQUIRE(exact == "437.5 exact; 440 used");
-    const auto grams = [](const std::string& amount) { return Trial("metol " + amount + "\n").dose(0).grams; };
+    const auto grams = [](const std::string& amount) {
+        return Trial("water 10 ml\nmetol " + amount + "\nwater to make 1 l\n").dose(1).grams;
+    };
     CHECK(grams("1 oz av") == grams(exact.substr(0, exact.find(' ')) + " grains"));
     CHECK_FALSE(grams("1 oz av") == grams("440 grains"));
 }
