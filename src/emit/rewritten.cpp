@@ -70,15 +70,28 @@ class Rewriter {
         edits_.push_back({end_of_amount(line), ", " + anew_.made});
     }
 
-    /// What the line said for this batch.
+    /// What the line said, for this batch.
     void remark(const syntax::Ingredient& line, const syntax::Statement& statement) {
         const bool has_comment = !statement.comment.empty();
-        std::string text = has_comment ? "; in place of " : "  # in place of ";
-        for (const syntax::Range& range : Tree::run(tree_.ranges, line.quantities))
-            text += quantity::exact_text(range.low.number.value() * factor_) + " " +
-                    std::string(source_.at(range.high.unit_span)) + " ";
         const std::uint32_t end = has_comment ? statement.comment.end : statement.span.end;
-        edits_.push_back({{end, end}, text + anew_.in_place_of});
+        edits_.push_back(
+            {{end, end},
+             (has_comment ? "; in place of " : "  # in place of ") + amount_before(line) + " " + anew_.in_place_of});
+    }
+
+    /// `30 g`, `6 g soft, 9 g normal`
+    [[nodiscard]] std::string amount_before(const syntax::Ingredient& line) const {
+        const auto ranges = Tree::run(tree_.ranges, line.quantities);
+        const auto variants = Tree::run(tree_.names, line.share_names);
+        std::string text;
+        for (std::size_t i = 0; i < ranges.size(); ++i) {
+            const syntax::Quantity& quantity = ranges[i].high;
+            text += i == 0 ? "" : ", ";
+            text += quantity::exact_text(quantity.number.value() * factor_) + " ";
+            text += source_.at(quantity.unit_span);
+            if (i < variants.size()) text.append(" ").append(source_.at(variants[i].span));
+        }
+        return text;
     }
 
     const text::Source& source_;

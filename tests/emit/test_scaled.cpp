@@ -178,3 +178,15 @@ TEST_CASE("a line that is made already says from what") {
     CHECK(emit::scaled_text(source, syntax::parse(source), 0, 1, {&anew, 1}) ==
           "recipe Rook\n    sodium ascorbate    2 g, by conversion from ascorbic acid, slowly\n");
 }
+
+TEST_CASE("the comment has each variant's amount") {
+    const text::Source source{"t", "recipe Rook\n    potassium bromide    1 g soft, 2 g hard\n"};
+    plan::Rewriting anew{.statement = 1};
+    anew.substance = "bromide stock";
+    anew.amounts = {10, 20};
+    anew.unit = "ml";
+    anew.in_place_of = "potassium bromide";
+    CHECK(emit::scaled_text(source, syntax::parse(source), 0, 2, {&anew, 1}) ==
+          "recipe Rook\n    bromide stock        20 ml soft, 40 ml hard"
+          "  # in place of 2 g soft, 4 g hard potassium bromide\n");
+}
