@@ -13,7 +13,6 @@ namespace scruple::check {
 namespace {
 
 using diagnostics::Kind;
-using quantity::Unit;
 
 constexpr std::size_t most_unknowns = 4;
 constexpr double ph_tolerance = 0.005;
@@ -116,6 +115,7 @@ class Search {
     /// How far each expectation is missed: in units of pH, or as a share of what is wanted.
     std::optional<std::vector<double>> misses(const std::vector<double>& logs) {
         std::vector<double> amounts;
+        amounts.reserve(logs.size());
         for (const double log : logs) amounts.push_back(std::exp(log));
         auto all = values(amounts);
         if (!all) return std::nullopt;

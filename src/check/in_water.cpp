@@ -38,6 +38,7 @@ std::optional<Ion> read_ion(Reader& reader, text::Span span, int coefficient = 1
 }
 
 bool read_side(Reader& reader, syntax::Slice slice, std::vector<Ion>& side) {
+    side.reserve(slice.count);
     bool whole = true;
     for (const auto& written : syntax::Tree::run(reader.tree.ions, slice)) {
         auto ion = read_ion(reader, written.formula, written.coefficient);
@@ -49,12 +50,14 @@ bool read_side(Reader& reader, syntax::Slice slice, std::vector<Ion>& side) {
 
 std::vector<chemistry::Term> terms(const std::vector<Ion>& side) {
     std::vector<chemistry::Term> all;
+    all.reserve(side.size());
     for (const auto& ion : side) all.push_back({ion.coefficient, ion.formula});
     return all;
 }
 
 std::vector<Reactant> reactants(const std::vector<Ion>& side) {
     std::vector<Reactant> result;
+    result.reserve(side.size());
     for (const Ion& ion : side) result.push_back({std::string(ion.text), ion.formula});
     return result;
 }
