@@ -22,6 +22,7 @@ const Reactant& at(const Reactants& reactants, std::size_t i) {
 
 std::vector<chemistry::Formula> formulas(const std::vector<Reactant>& side) {
     std::vector<chemistry::Formula> result;
+    result.reserve(side.size());
     for (const Reactant& reactant : side) result.push_back(reactant.formula);
     return result;
 }

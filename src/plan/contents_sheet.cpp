@@ -43,7 +43,7 @@ std::vector<SpeciesRow> species_rows(const Model& model, const std::vector<Conte
         const auto dry = chemistry::without_water(chemical.forms[content.form].formula);
         add(rows, chemical.name, false, content.mol_per_l, chemistry::molar_mass(dry));
     }
-    std::ranges::stable_partition(rows, &SpeciesRow::ion);
+    std::stable_partition(rows.begin(), rows.end(), [](const SpeciesRow& row) { return row.ion; });
     return rows;
 }
 
@@ -119,16 +119,16 @@ std::vector<std::string> left_out(const Model& model, const check::Section& sect
 
 }  // namespace
 
-ContentsSheet contents_sheet(const Model& model, Id id, std::size_t variant) {
-    const check::Section& section = model.sections[id];
-    const std::vector<Content> contents = contents_with_leftovers(model, id, variant);
-    return {section.recipe == check::none ? "" : std::string(model.recipes[section.recipe].name),
-            check::section_words(section),
-            variant_name(model, id, variant),
+ContentsSheet contents_sheet(const Model& model, Id section, std::size_t variant) {
+    const check::Section& it = model.sections[section];
+    const std::vector<Content> contents = contents_with_leftovers(model, section, variant);
+    return {it.recipe == check::none ? "" : std::string(model.recipes[it.recipe].name),
+            check::section_words(it),
+            variant_name(model, section, variant),
             content_rows(model, contents),
             species_rows(model, contents),
-            Comparison(model, id, variant).same(),
-            left_out(model, section)};
+            Comparison(model, section, variant).same(),
+            left_out(model, it)};
 }
 
 }  // namespace scruple::plan

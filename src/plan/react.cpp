@@ -17,18 +17,19 @@ using check::Exact;
 using check::Id;
 using check::Model;
 using chemistry::Coefficients;
-using chemistry::Formula;
 using Reagent = Reacted::Reagent;
 using Product = Reacted::Product;
 
 std::vector<check::Reactant> reactants(const std::vector<Substance>& side) {
     std::vector<check::Reactant> result;
+    result.reserve(side.size());
     for (const Substance& substance : side) result.push_back({substance.name, substance.formula});
     return result;
 }
 
 std::vector<chemistry::Term> numbered(const std::vector<Substance>& side, const Exact* numbers) {
     std::vector<chemistry::Term> result;
+    result.reserve(side.size());
     for (const Substance& substance : side)
         result.push_back({static_cast<std::int32_t>((numbers++)->to_double()), substance.formula});
     return result;

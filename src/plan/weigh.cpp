@@ -12,7 +12,6 @@ namespace scruple::plan {
 namespace {
 
 using check::Addition;
-using check::Chemical;
 using check::Exact;
 using check::Model;
 

@@ -118,7 +118,7 @@ Exact WhyLines::moles_of(const Addition& product, const Exact& measure, Id form)
                         with_unit(grams, "g")),
             "", "its strength or density, `scruple chemical`");
     molar_mass(chemical, static_cast<Id>(&of - chemical.forms.data()));
-    const Exact mol = grams / of.molar_mass;
+    Exact mol = grams / of.molar_mass;
     say(fmt::format("{} ÷ {}", with_unit(grams, "g"), molar_mass_text(of)), with_unit(mol, "mol"), arithmetic);
     return mol;
 }
