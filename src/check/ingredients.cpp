@@ -97,7 +97,7 @@ void LineReader::explain_amounts(const syntax::Ingredient& line) {
 FormNeed LineReader::need_of(const syntax::Ingredient& line) const {
     if (line.how == How::the_rest) return FormNeed::free;
     const auto in_moles = [](const syntax::Range& range) {
-        return quantity::info(range.high.unit).dimension == Dimension::amount;
+        return range.high.unit != Unit::none && quantity::info(range.high.unit).dimension == Dimension::amount;
     };
     const auto ranges = syntax::Tree::run(reader_.tree.ranges, line.quantities);
     return !ranges.empty() && std::ranges::all_of(ranges, in_moles) ? FormNeed::pure : FormNeed::required;

@@ -230,14 +230,14 @@ std::optional<Interval> read_interval(Reader& reader, const syntax::Range& range
 }
 
 std::optional<Exact> read_positive(Reader& reader, const syntax::Number& number) {
-    const auto value = read_number(reader, number);
+    auto value = read_number(reader, number);
     if (!value || *value > Exact(0)) return value;
     reader.report(Kind::not_above_nothing, number.span, {reader.text(number.span)});
     return std::nullopt;
 }
 
 std::optional<Interval> read_duration(Reader& reader, const syntax::Range& range) {
-    const auto interval = read_interval(reader, range, Dimension::time);
+    auto interval = read_interval(reader, range, Dimension::time);
     if (!interval || interval->low > Exact(0)) return interval;
     const text::Span span{range.low.number.span.begin, range.high.span().end};
     reader.report(Kind::not_above_nothing, span, {reader.text(span)});

@@ -72,6 +72,7 @@ void add_of(const Model& model, const Substance& what, Reacted& reacted) {
 
 std::vector<std::string> lines_of(const Reacted& reacted, const std::vector<Taken>& taken, const Exact& turns) {
     std::vector<std::string> lines;
+    lines.reserve(taken.size() + reacted.products.size() + 1);
     for (const Taken& one : taken) lines.push_back(taken_line(one));
     lines.push_back(turns_line(reacted, turns));
     for (const Reacted::Product& product : reacted.products) lines.push_back(product_line(product, turns));

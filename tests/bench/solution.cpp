@@ -26,10 +26,9 @@ void solve_ph(benchmark::State& state, bool with_range) {
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);
     const auto& model = checked.model;
-    const std::vector<check::Content> contents{content(model, "metol", 0.01), content(model, "hydroquinone", 0.05),
-                                               content(model, "sodium sulfite", 0.4),
-                                               content(model, "sodium carbonate", 0.3),
-                                               content(model, "potassium bromide", 0.02)};
+    const std::vector<check::Content> contents{
+        content(model, "metol", 0.01), content(model, "hydroquinone", 0.05), content(model, "sodium sulfite", 0.4),
+        content(model, "sodium carbonate", 0.3), content(model, "potassium bromide", 0.02)};
     for (auto _ : state) {
         if (with_range)
             benchmark::DoNotOptimize(check::ph_of(model, contents, 20));

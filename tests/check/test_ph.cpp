@@ -230,8 +230,8 @@ TEST_CASE("every mixture of up to twelve chemicals of the library has a pH") {
 
 TEST_CASE("what is not known in water gives no pH, and says what that is") {
     const Bench bench;
-    const auto found = check::ph_of(bench.model(), std::vector{bench.content({"copper sulfate", "pentahydrate", 20}, 1)},
-                                    20);
+    const auto found =
+        check::ph_of(bench.model(), std::vector{bench.content({"copper sulfate", "pentahydrate", 20}, 1)}, 20);
     const auto* none = std::get_if<check::NoPh>(&found);
     REQUIRE(none != nullptr);
     CHECK(none->why == "nothing is known of Cu+2 in water (copper sulfate)");

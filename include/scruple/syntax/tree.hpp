@@ -255,9 +255,9 @@ struct Cas {
 /// `escapes CO2 pK 1.47, -19.7 kJ/mol, in air 0.0004 atm`
 struct Equilibrium {
     enum class Of : std::uint8_t { equilibrium, gas } of;
-    Slice left, right;  ///< of ions
-    Span formula;       ///< gas
-    Index pk = nowhere;  ///< of numbers
+    Slice left, right;                                                                            ///< of ions
+    Span formula;                                                                                 ///< gas
+    Index pk = nowhere;                                                                           ///< of numbers
     Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;  ///< of numbers
     Name source;
 };
@@ -403,8 +403,8 @@ struct LogEntry {
     Date date;
     Substance of;  ///< all but processed
     Index quantity = nowhere;
-    Slice items;      ///< processed
-    Name in_or_from;  ///< processed in, received from, used for
+    Slice items;            ///< processed
+    Name in_or_from;        ///< processed in, received from, used for
     Index price = nowhere;  ///< of sums
 };
 
