@@ -70,7 +70,7 @@ coverage() {
         find build/coverage -name '*.gcda' -delete &&
         ctest --test-dir build/coverage -j "$jobs" --output-on-failure &&
         gcovr --root . --object-directory build/coverage --filter src/ --filter include/ --exclude-throw-branches \
-            --sort-uncovered --print-summary
+            --gcov-ignore-parse-errors --sort-uncovered --print-summary
 }
 
 mkdir -p "$logs"
@@ -88,6 +88,7 @@ check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON
 suite sanitize
+check demo sh recipes/demo.sh
 check ladder "$python" tests/tools/ladder.py
 check licence-lines "$python" tests/tools/licence_lines.py
 check format format_check

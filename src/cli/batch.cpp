@@ -119,8 +119,10 @@ void add_substitutions(const Call& call, const driver::Loaded& loaded, const Mea
     }
 }
 
-void require_one_solution(const driver::Loaded& loaded, const Meant& meant) {
-    if (meant.sections.size() == 1) return;
+Meant one_solution(const driver::Loaded& loaded, const Meant& meant) {
+    if (meant.sections.size() == 1) return meant;
+    for (const check::Id section : meant.sections)
+        if (loaded.checked.model.sections[section].kind == check::SectionKind::whole) return {meant.recipe, {section}};
     std::vector<std::string> names;
     for (const check::Id section : meant.sections) names.push_back(check::shown_name(loaded.checked.model, section));
     throw Stop{Exit::wrong_call, fmt::format("how much of which? Name one of {}", alternatives(names))};

@@ -62,8 +62,8 @@ Outcome card_job(const Call& call) {
     Loaded loaded = open_for_the_bench(call, asked);
     check::Model& model = loaded.checked.model;
     model.dropper = asked_bench(call, loaded);
-    const Meant meant = find_solution(loaded, call.name());
-    if (says_how_much(call)) require_one_solution(loaded, meant);
+    Meant meant = find_solution(loaded, call.name());
+    if (says_how_much(call)) meant = one_solution(loaded, meant);
 
     plan::CardRequest request{check::none, asked_variant(call, model.recipes[meant.recipe]), how_much(call, loaded),
                               model.dropper, day};

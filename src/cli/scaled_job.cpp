@@ -24,7 +24,9 @@ quantity::Exact common_factor(const Loaded& loaded, const Meant& meant, plan::Ca
     quantity::Exact common = factor(loaded, request);
     for (const check::Id section : meant.sections) {
         request.section = section;
-        if (factor(loaded, request) != common) require_one_solution(loaded, meant);
+        if (factor(loaded, request) == common) continue;
+        request.section = one_solution(loaded, meant).sections.front();
+        return factor(loaded, request);
     }
     return common;
 }

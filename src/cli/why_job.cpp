@@ -75,8 +75,8 @@ Outcome why_job(const Call& call) {
     Loaded loaded = open_for_the_bench(call, asked);
     loaded.checked.model.dropper = asked_bench(call, loaded);
     const Question asks = question(loaded, call.words);
-    const Meant meant = find_solution(loaded, asks.solution);
-    if (!asked.sources().empty()) require_one_solution(loaded, meant);
+    Meant meant = find_solution(loaded, asks.solution);
+    if (!asked.sources().empty()) meant = one_solution(loaded, meant);
     const auto whys = answers(call, loaded, meant, find_chemical(loaded, asks.chemical));
     switch (as) {
         case As::text:

@@ -40,6 +40,18 @@ class Cards(Workspace):
         self.assertEqual(self.scruple("card", "Heron", "--as", "html").count("</html>"), 1)
         self.assertLess(text.index("hydroquinone"), text.index("sodium carbonate"))
 
+    def test_an_amount_is_for_what_the_recipe_itself_makes(self):
+        self.put(
+            "wren.scruple",
+            "recipe Wren\nwater 700 ml\nborax (decahydrate) 5 g\nstir until clear\nwater to make 1 l\n"
+            "working\ndilute Wren 1+3\n",
+        )
+        card = self.json("card", "Wren", "--make", "500ml")
+        self.assertEqual((card["recipe"], card["makes"]), ("Wren", {"value": 500, "unit": "ml"}))
+        self.assertEqual(self.grams(card), {"borax": 2.5})
+        self.assertIn("recipe Wren", self.scruple("scaled", "Wren", "--make", "500ml"))
+        self.assertIn("Name one of", self.refused("card", "Heron", "--make", "500ml"))
+
     def test_as_much_as_films_take_by_the_capacity(self):
         # 4 films per 1 l: six take 1.5 l.
         card = self.json("card", "Heron", "working", "--films", "6", "135")
