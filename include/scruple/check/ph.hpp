@@ -32,9 +32,8 @@ inline constexpr double usual_celsius = 20;
 /// By chemistry::speciate over what the library says of the contents in water. Carbon dioxide is kept in `value`;
 /// where it would stand at more than a tenth of an atmosphere, the range goes on to what it is when it has left for
 /// the air. The range adds up
-///   - by the root of the sum of squares: each constant's and each ion pair's give-or-take, each amount's, and 0.01
-///   mmol/kg of acid or alkali
-///     that the air or the jars may bring;
+///   - each constant's and each ion pair's give-or-take, each amount's, and 0.01 mmol/kg of acid or alkali that the air
+///     or the jars may bring, by the root of the sum of squares;
 ///   - the model's own: 0.15 √I / (1 + √I), as far as two models of activity differ in tests/reference/phreeqc_pH.csv,
 ///     and where no ion pairs are known 0.3 I more, up to I = 1.
 [[nodiscard]] std::variant<Ph, NoPh> ph_of(const Model& model, std::span<const Content> contents, double celsius);
