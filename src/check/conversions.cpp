@@ -5,6 +5,7 @@
 #include "lines.hpp"
 #include "passes.hpp"
 #include "scruple/check/balance.hpp"
+#include "scruple/check/making.hpp"
 
 namespace scruple::check {
 namespace {
@@ -218,10 +219,6 @@ void read_conversion(BlockContext context, Conversion& conversion, Section& sect
 
 namespace {
 
-bool takes(const Conversion& conversion, Id reagent) {
-    return std::ranges::any_of(conversion.left, [reagent](const Side& side) { return side.chemical == reagent; });
-}
-
 /// What the conversions of a product are made from, for a line that names something else.
 std::string ways_to_write(const Model& model, Id product) {
     std::string write;
@@ -236,16 +233,10 @@ std::string ways_to_write(const Model& model, Id product) {
 
 void judge_conversion(Reader& reader, const Addition& addition) {
     const Model& model = reader.model;
-    bool is_made = false;
-    for (const Conversion& conversion : model.conversions) {
-        if (conversion.product != addition.chemical || !is_worked(model, conversion)) continue;
-        is_made = true;
-        if (addition.made_from == none || takes(conversion, addition.made_from)) return;
-    }
+    if (conversion_for(model, addition) != nullptr) return;
     const auto name = shown_name(model.chemicals[addition.chemical], addition.form);
-    if (is_made)
-        reader.report(Kind::not_made_from, addition.place.span,
-                      {name, model.chemicals[addition.made_from].name, ways_to_write(model, addition.chemical)});
+    if (const auto ways = ways_to_write(model, addition.chemical); !ways.empty())
+        reader.report(Kind::not_made_from, addition.place.span, {name, model.chemicals[addition.made_from].name, ways});
     else
         reader.report(Kind::no_conversion, addition.place.span, {name});
 }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "give_or_take.hpp"
+
 namespace scruple::check {
 
 using quantity::Unit;
@@ -26,20 +28,54 @@ std::optional<double> in_unit(const Content& content, Unit unit) {
     }
 }
 
-std::optional<Content> content_of(const Model& model, const std::vector<Content>& contents,
-                                  const Expectation& expectation) {
-    Content sum{expectation.chemical, expectation.form};
-    bool any = false;
-    const auto& chemical = model.chemicals[expectation.chemical];
+std::string expected_name(const Model& model, const Expectation& expectation) {
+    if (expectation.ion) return std::string(expectation.ion->text);
+    return shown_name(model.chemicals[expectation.chemical], expectation.form);
+}
+
+namespace {
+
+void add(Content& sum, double g_per_l, double mol_per_l, double off) {
+    sum.give_or_take = give_or_take_of_sum(sum.mol_per_l, sum.give_or_take, mol_per_l, off);
+    sum.g_per_l += g_per_l;
+    sum.mol_per_l += mol_per_l;
+}
+
+double grams_as(const Chemical& chemical, const Content& content, Id form) {
+    const bool same = content.form == form || content.form == none || form == none;
+    return same ? content.g_per_l : content.mol_per_l * chemical.forms[form].molar_mass.to_double();
+}
+
+std::optional<Content> of_chemical(const Model& model, const std::vector<Content>& contents,
+                                   const Expectation& expectation) {
+    std::optional<Content> sum;
     for (const auto& content : contents) {
         if (content.chemical != expectation.chemical) continue;
-        any = true;
-        sum.mol_per_l += content.mol_per_l;
-        const bool same = content.form == expectation.form || content.form == none || expectation.form == none;
-        sum.g_per_l +=
-            same ? content.g_per_l : content.mol_per_l * chemical.forms[expectation.form].molar_mass.to_double();
+        if (!sum) sum = {expectation.chemical, expectation.form};
+        const double grams = grams_as(model.chemicals[content.chemical], content, expectation.form);
+        add(*sum, grams, content.mol_per_l, content.give_or_take);
     }
-    return any ? std::optional(sum) : std::nullopt;
+    return sum;
+}
+
+std::optional<Content> of_ion(const Model& model, const std::vector<Content>& contents, const Ion& wanted) {
+    std::optional<Content> sum;
+    const double g_per_mol = chemistry::molar_mass(wanted.formula).to_double();
+    for (const auto& content : contents)
+        for (const auto& ion : model.chemicals[content.chemical].ions)
+            if (ion.formula == wanted.formula) {
+                if (!sum) sum.emplace();
+                const double mol = content.mol_per_l * ion.coefficient;
+                add(*sum, mol * g_per_mol, mol, content.give_or_take);
+            }
+    return sum;
+}
+
+}  // namespace
+
+std::optional<Content> content_of(const Model& model, const std::vector<Content>& contents,
+                                  const Expectation& expectation) {
+    return expectation.ion ? of_ion(model, contents, *expectation.ion) : of_chemical(model, contents, expectation);
 }
 
 // A figure is printed with four digits, so an expectation met to within half of the last is met.

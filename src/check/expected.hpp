@@ -2,6 +2,7 @@
 // Contents beside what is expected of them.
 #pragma once
 
+#include "reader.hpp"
 #include "scruple/check/contents.hpp"
 
 namespace scruple::check {
@@ -9,7 +10,14 @@ namespace scruple::check {
 /// The content in the unit of an expectation; nullopt where it has no such measure.
 [[nodiscard]] std::optional<double> in_unit(const Content& content, quantity::Unit unit);
 
-/// All forms of the chemical together, by mole, in grams of the form that is expected; nullopt where there is none.
+/// Reports what cannot be read.
+[[nodiscard]] std::optional<Expectation> read_expectation(Reader& reader, const syntax::Expect& line);
+
+/// `sodium sulfite (anhydrous)`, `Na+`
+[[nodiscard]] std::string expected_name(const Model& model, const Expectation& expectation);
+
+/// All forms of the chemical together, by mole, in grams of the form that is expected; of an ion, all that
+/// chemicals bring as they are written. nullopt where there is none.
 [[nodiscard]] std::optional<Content> content_of(const Model& model, const std::vector<Content>& contents,
                                                 const Expectation& expectation);
 

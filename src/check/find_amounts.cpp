@@ -17,9 +17,9 @@ using diagnostics::Kind;
 constexpr std::size_t most_unknowns = 4;
 constexpr double ph_tolerance = 0.005;
 
-/// As printed: four digits.
+/// Six digits: two more than an expectation is held to.
 Exact rounded(double measure) {
-    const double digits = std::floor(std::log10(measure)) - 3;
+    const double digits = std::floor(std::log10(measure)) - 5;
     const double step = std::pow(10, std::abs(digits));
     return digits < 0 ? Exact(std::llround(measure * step), std::llround(step))
                       : Exact(std::llround(measure / step)) * Exact(std::llround(step));
@@ -180,7 +180,7 @@ class Search {
             text += i == 0 ? " " : ", ";
             text += expectation.ph ? "pH " + value
                                    : value + " " + std::string(quantity::info(expectation.unit).shown) + " " +
-                                         shown_name(model_.chemicals[expectation.chemical], expectation.form);
+                                         expected_name(model_, expectation);
         }
         return text;
     }

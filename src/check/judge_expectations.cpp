@@ -11,8 +11,7 @@ namespace {
 using diagnostics::Kind;
 
 void judge_one(Reader& reader, const Expectation& expectation, const std::vector<Content>& contents) {
-    const auto& chemical = reader.model.chemicals[expectation.chemical];
-    const auto name = shown_name(chemical, expectation.form);
+    const auto name = expected_name(reader.model, expectation);
     const auto content = content_of(reader.model, contents, expectation);
     if (!content) {
         reader.report(Kind::expectation_of_nothing, expectation.place.span, {name});
@@ -25,10 +24,19 @@ void judge_one(Reader& reader, const Expectation& expectation, const std::vector
             {quantity::info(expectation.unit).shown, "a strength by weight or volume", "g/l, % w/v, mol/l or ppm"});
         return;
     }
-    if (lies_within(*value, expectation.range)) return;
-    const auto is = quantity::significant_text(*value, 4) + " " + std::string(quantity::info(expectation.unit).shown);
-    reader.report(Kind::expectation_missed, expectation.place.span,
-                  {name, is, range_text(expectation.range, expectation.unit)});
+    const double off = *value * content->give_or_take;
+    const auto& [low, high] = expectation.range;
+    const auto unit = " " + std::string(quantity::info(expectation.unit).shown);
+    const auto wanted = range_text(expectation.range, expectation.unit);
+    const auto is = quantity::significant_text(*value, 4) + unit;
+    if (!lies_within(*value, expectation.range)) {
+        reader.report(Kind::expectation_missed, expectation.place.span, {name, is, wanted});
+        return;
+    }
+    const bool sure = *value - off >= low.to_double() && *value + off <= high.to_double();
+    if (low != high && !sure)
+        reader.report(Kind::content_in_doubt, expectation.place.span,
+                      {name, is, quantity::significant_text(off, 2) + unit, wanted});
 }
 
 }  // namespace

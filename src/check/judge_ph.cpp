@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "expected.hpp"
-#include "ingredients_of.hpp"
 #include "passes.hpp"
 #include "scruple/check/ph.hpp"
 
@@ -20,21 +19,10 @@ std::string with_range(const Ph& ph) {
     return shown(ph.value, ph) + " (" + shown(ph.low, ph) + " to " + shown(ph.high, ph) + ")";
 }
 
-/// Anywhere in what it is made of.
-bool has_conversions(const Model& model, Id section) {
-    const auto by_conversion = [](const Line& line) {
-        const auto* addition = std::get_if<Addition>(&line);
-        return addition != nullptr && addition->by_conversion;
-    };
-    const auto nothing_done = [](Id) { return false; };
-    return std::ranges::any_of(made_of(model, section, nothing_done),
-                               [&](Id id) { return std::ranges::any_of(model.sections[id].lines, by_conversion); });
-}
-
 class PhJudge {
   public:
     PhJudge(Reader& reader, Id section, const std::vector<Content>& contents)
-        : reader_(reader), id_(section), section_(reader.model.sections[section]), contents_(contents) {}
+        : reader_(reader), section_(reader.model.sections[section]), contents_(contents) {}
 
     /// Whether something was reported: one variant's fault is mostly every variant's.
     bool run() {
@@ -51,8 +39,6 @@ class PhJudge {
     }
 
     void judge(const Expectation& expectation) {
-        if (has_conversions(reader_.model, id_))
-            return report(Kind::ph_not_known, expectation.place.span, {"what its conversions leave is on the card"});
         if (const auto* none = std::get_if<NoPh>(&found()))
             return report(Kind::ph_not_known, expectation.place.span, {none->why});
         const auto& ph = std::get<Ph>(found());
@@ -77,7 +63,7 @@ class PhJudge {
             section_.kind == SectionKind::replenisher || section_.kind == SectionKind::conversion)
             return false;
         const auto is_a = reader_.model.recipes[section_.recipe].is_a;
-        return is_a.find("developer") != std::string_view::npos && !has_conversions(reader_.model, id_);
+        return is_a.find("developer") != std::string_view::npos;
     }
 
     void judge_acids() {
@@ -131,7 +117,6 @@ class PhJudge {
     }
 
     Reader& reader_;
-    Id id_;
     const Section& section_;
     const std::vector<Content>& contents_;
     std::optional<std::variant<Ph, NoPh>> found_;

@@ -2,6 +2,7 @@
 // Recipes and their solutions: the facts, and the lines handed to the LineReader.
 #include <algorithm>
 
+#include "expected.hpp"
 #include "lines.hpp"
 #include "passes.hpp"
 #include "uses.hpp"
@@ -128,29 +129,7 @@ class SectionReader {
 
 bool SectionReader::take(const syntax::Expect& line) {
     if (section_ == nullptr) return false;
-    Expectation expectation{.ph = line.ph, .range = {}, .place = reader_.place(reader_.statement_span())};
-    if (line.ph) {
-        const auto bounds = syntax::Tree::run(reader_.tree.numbers, line.ph_bounds);
-        const auto low = read_number(reader_, bounds.front());
-        const auto high = bounds.size() == 1 ? low : read_number(reader_, bounds.back());
-        if (!low || !high) return true;
-        if (*high < *low) {
-            const text::Span span{bounds.front().span.begin, bounds.back().span.end};
-            reader_.report(Kind::range_backwards, span, {reader_.text(span)});
-            return true;
-        }
-        expectation.range = {*low, *high};
-    } else {
-        const auto of = resolve_chemical(reader_, line.of, FormNeed::pure);
-        const auto& range = reader_.tree.ranges[line.range];
-        const auto interval = read_interval(reader_, range, Dimension::strength);
-        if (!of || !interval) return true;
-        expectation.range = *interval;
-        expectation.unit = range.high.unit;
-        expectation.chemical = of->chemical;
-        expectation.form = of->form;
-    }
-    section_->expects.push_back(std::move(expectation));
+    if (auto expectation = read_expectation(reader_, line)) section_->expects.push_back(*std::move(expectation));
     return true;
 }
 

@@ -11,9 +11,6 @@
 
 namespace scruple::plan {
 
-/// What the finished solution holds, by-products and the excess of conversions included.
-[[nodiscard]] std::vector<check::Content> contents_with_leftovers(const check::Model& model, check::Id section,
-                                                                  std::size_t variant);
 [[nodiscard]] std::vector<ContentRow> content_rows(const check::Model& model,
                                                    const std::vector<check::Content>& contents);
 /// None for water alone.

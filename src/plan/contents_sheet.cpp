@@ -70,7 +70,7 @@ class Comparison {
           section_(section),
           variant_(variant),
           totals_(model),
-          contents_(contents_with_leftovers(model, section, variant)),
+          contents_(check::contents(model, section, variant)),
           own_(totals_.of(contents_)) {}
 
     [[nodiscard]] std::vector<SameSolution> same() const {
@@ -88,7 +88,7 @@ class Comparison {
   private:
     void compare(Id other, std::size_t variant, std::vector<SameSolution>& found) const {
         if (other == section_ && variant == variant_) return;
-        const auto contents = contents_with_leftovers(model_, other, variant);
+        const auto contents = check::contents(model_, other, variant);
         const auto apart = percent_apart(own_, totals_.of(contents));
         if (!apart || *apart > most_percent_apart) return;
         const std::string name = variant_name(model_, other, variant);
@@ -121,7 +121,7 @@ std::vector<std::string> left_out(const Model& model, const check::Section& sect
 
 ContentsSheet contents_sheet(const Model& model, Id section, std::size_t variant) {
     const check::Section& it = model.sections[section];
-    const std::vector<Content> contents = contents_with_leftovers(model, section, variant);
+    const std::vector<Content> contents = check::contents(model, section, variant);
     return {it.recipe == check::none ? "" : std::string(model.recipes[it.recipe].name),
             check::section_words(it),
             variant_name(model, section, variant),

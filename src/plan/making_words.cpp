@@ -18,9 +18,9 @@ using check::Model;
 constexpr int times_where_gas_is_given_off = 2;  // common practice, no source
 
 /// The conversion's own volume: its water and the room of its reagents.
-Exact solution_ml(const Model& model, const Making& making) {
+Exact solution_ml(const Model& model, const check::Making& making) {
     Exact ml = making.water_ml;
-    for (const Share& share : making.reagents) {
+    for (const check::Share& share : making.reagents) {
         const Chemical& chemical = model.chemicals[share.chemical];
         const check::Id form = share.form < chemical.forms.size() ? share.form : 0;
         ml += check::room_of_solid(chemical, chemical.forms[form], share.grams);
@@ -28,20 +28,20 @@ Exact solution_ml(const Model& model, const Making& making) {
     return ml;
 }
 
-std::string gas_words(const Model& model, const Share& gas, const Exact& scale) {
-    return fmt::format("gives off about {} of {}", plain(litres_of_gas(model, gas) * scale, "l", 3).with_unit(),
+std::string gas_words(const Model& model, const check::Share& gas, const Exact& scale) {
+    return fmt::format("gives off about {} of {}", plain(check::litres_of_gas(model, gas) * scale, "l", 3).with_unit(),
                        model.chemicals[gas.chemical].name);
 }
 
 }  // namespace
 
-std::vector<std::string> making_words(const Model& model, const Making& making, const Exact& scale,
+std::vector<std::string> making_words(const Model& model, const check::Making& making, const Exact& scale,
                                       Assumptions& assumptions) {
     const Chemical& product = model.chemicals[making.product.chemical];
     std::vector<std::string> words;
     words.push_back(fmt::format("makes {} {}", plain_grams(making.product.grams * scale).with_unit(),
                                 check::shown_name(product, making.product.form)));
-    for (const Share& gas : making.gases) words.push_back(gas_words(model, gas, scale));
+    for (const check::Share& gas : making.gases) words.push_back(gas_words(model, gas, scale));
     assumptions.add(fmt::format("The conversion to {} is taken to be complete.", product.name));
     if (!making.gases.empty())
         assumptions.add("Gas is counted as an ideal gas at 25\u00A0°C and 1\u00A0atm, 24.47\u00A0l a mole.");

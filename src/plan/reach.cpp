@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "ways.hpp"
+#include "scruple/check/making.hpp"
 
 namespace scruple::plan {
 
@@ -46,7 +46,7 @@ class Walker {
         chemical(addition.chemical);
         if (!addition.solvent.empty()) solvent(addition.solvent);
         if (!addition.by_conversion) return;
-        const Conversion* made_by = conversion_for(model_, addition);
+        const Conversion* made_by = check::conversion_for(model_, addition);
         if (made_by == nullptr || !add_once(reach.conversions, made_by)) return;
         for (const auto& side : made_by->left) chemical(side.chemical);
         for (const auto& side : made_by->right) chemical(side.chemical);

@@ -5,9 +5,9 @@
 
 #include <algorithm>
 
-#include "conversion.hpp"
 #include "react_words.hpp"
 #include "scruple/check/balance.hpp"
+#include "scruple/check/making.hpp"
 
 namespace scruple::plan {
 
@@ -134,7 +134,7 @@ Product product(const Working& work, std::size_t i) {
     const Exact grams = mol * chemistry::molar_mass(what.formula);
     Product product{what, number, plain(mol, "mol"), plain_grams(grams), {}};
     if (is_gas(work.model, what))
-        product.gas = plain(litres_of_gas(work.model, {what.chemical, what.form, grams}), "l", 3);
+        product.gas = plain(check::litres_of_gas(work.model, {what.chemical, what.form, grams}), "l", 3);
     return product;
 }
 

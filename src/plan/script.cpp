@@ -7,7 +7,6 @@
 
 #include "room.hpp"
 #include "scruple/check/contents.hpp"
-#include "ways.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -104,10 +103,10 @@ class Writer {
 
     /// The conversion's lines in a vessel of their own, which is then poured in where the product's line stands.
     void add_made(const Addition& addition) {
-        const check::Conversion* conversion = conversion_for(model_, addition);
+        const check::Conversion* conversion = check::conversion_for(model_, addition);
         if (conversion == nullptr || conversion->section == check::none) return refuse_unmade(addition);
         const Exact grams = check::dose_of(model_, addition, amount_of(addition)).grams;
-        Making making = worked_out(model_, *conversion, {addition.chemical, addition.form, grams});
+        check::Making making = check::making_of(model_, *conversion, {addition.chemical, addition.form, grams});
         if (const Exact wanting = take_water(making.water_ml); wanting > 0)
             return refuse_dry(addition, making.water_ml, wanting);
         script_.makings.push_back(std::move(making));
@@ -128,11 +127,11 @@ class Writer {
     }
 
     void add_lines(std::size_t which) {
-        const Making making = script_.makings[which];
+        const check::Making making = script_.makings[which];
         const std::vector<check::Line>& lines = model_.sections[making.conversion->section].lines;
         for (std::uint32_t i = 0; i < lines.size(); ++i) {
             if (const auto* addition = std::get_if<Addition>(&lines[i]))
-                put(*addition, measure_in(model_, making, *addition, i));
+                put(*addition, check::measure_in(model_, making, *addition, i));
             else
                 std::visit([this](const auto& it) { add(it); }, lines[i]);
         }

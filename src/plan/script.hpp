@@ -8,7 +8,7 @@
 #include <variant>
 #include <vector>
 
-#include "conversion.hpp"
+#include "scruple/check/making.hpp"
 #include "scruple/plan/card.hpp"
 
 namespace scruple::plan {
@@ -30,7 +30,7 @@ struct Step {
 
 struct Script {
     std::vector<Step> steps;
-    std::vector<Making> makings;
+    std::vector<check::Making> makings;
 };
 
 /// A Refusal where an amount is still `?`, where no conversion gives what is to be made by one, or where neither the

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "scruple/check/making.hpp"
 #include "scruple/plan/figure.hpp"
 #include "settle.hpp"
 #include "words.hpp"
@@ -19,10 +20,11 @@ constexpr std::string_view same_species = "same species, exact";
 std::string beside_words(const Model& model, const Choice& choice) {
     const auto grams = grams_held(model, choice.asked.wanted.ware);
     if (!grams) return {};
-    const Share product{choice.asked.wanted.ware.chemical, choice.asked.wanted.ware.form,
-                        choice.asked.wanted.measure * *grams};
+    const check::Share product{choice.asked.wanted.ware.chemical, choice.asked.wanted.ware.form,
+                               choice.asked.wanted.measure * *grams};
     std::vector<std::string> beside;
-    for (const Share& share : worked_out(model, model.conversions[choice.taken.conversion], product).besides)
+    for (const check::Share& share :
+         check::making_of(model, model.conversions[choice.taken.conversion], product).besides)
         beside.push_back(plain_grams(share.grams).with_unit() + " " +
                          check::shown_name(model.chemicals[share.chemical], share.form));
     return beside.empty() ? "" : fmt::format("; it leaves {}, counted in the contents", joined(beside, " and "));

@@ -139,13 +139,14 @@ class Finder {
         if (conversion.product != wanted_.ware.chemical || conversion.section == check::none || !grams) return;
         Way way{.kind = check::is_worked(model_, conversion) ? Kind::conversion : Kind::advice, .conversion = id};
         way.supply = shelf_.stock == nullptr ? Supply::unknown : Supply::enough;
-        const Share product{wanted_.ware.chemical, wanted_.ware.form, wanted_.measure * *grams};
-        for (const Share& reagent : worked_out(model_, conversion, product).reagents) add_reagent(reagent, way);
+        const check::Share product{wanted_.ware.chemical, wanted_.ware.form, wanted_.measure * *grams};
+        for (const check::Share& reagent : check::making_of(model_, conversion, product).reagents)
+            add_reagent(reagent, way);
         ways_.push_back(std::move(way));
     }
 
     /// In the reaction's own form where there is enough of it, else in another that there is enough of.
-    void add_reagent(const Share& reagent, Way& way) const {
+    void add_reagent(const check::Share& reagent, Way& way) const {
         const Ware own{reagent.chemical, reagent.form == check::none ? 0 : reagent.form, std::nullopt, false};
         Amount amount = counted(model_, own, reagent.grams);
         std::string lacking;
@@ -207,14 +208,6 @@ bool is_allowed(const Model& model, const Addition& line, const Way& way) {
     const auto& left = model.conversions[way.conversion].left;
     return line.made_from == check::none ||
            std::ranges::find(left, line.made_from, &Conversion::Side::chemical) != left.end();
-}
-
-const Conversion* conversion_for(const Model& model, const Addition& addition) {
-    if (addition.chemical == check::none) return nullptr;
-    const Amount any{Ware{addition.chemical, addition.form, std::nullopt, false}, 1};
-    for (const Way& way : conversions_to(model, {}, any))
-        if (is_allowed(model, addition, way)) return &model.conversions[way.conversion];
-    return nullptr;
 }
 
 void take(Stock& stock, const Way& way) {

@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "conversion.hpp"
 #include "offers.hpp"
+#include "scruple/check/making.hpp"
 #include "stock.hpp"
 
 namespace scruple::plan {
@@ -46,10 +46,6 @@ struct Way {
 
 /// The conversions among them; for a product that a line wants made.
 [[nodiscard]] std::vector<Way> conversions_to(const check::Model& model, const Shelf& shelf, const Amount& wanted);
-
-/// The conversion that a line is made by: the one that was settled on, else the first of those that make it; nullptr
-/// where there is none.
-[[nodiscard]] const check::Conversion* conversion_for(const check::Model& model, const check::Addition& addition);
 
 /// Whether a way is a conversion that a line allows: the one that was settled on, or one from what the line names.
 [[nodiscard]] bool is_allowed(const check::Model& model, const check::Addition& line, const Way& way);

@@ -75,7 +75,7 @@ class Deriver {
         return left * scale_;
     }
 
-    void add_made(const Addition& product, const Making& making) {
+    void add_made(const Addition& product, const check::Making& making) {
         if (side_of(making.conversion->left, chemical_) == nullptr) return;
         const auto& lines = model_.sections[making.conversion->section].lines;
         for (std::uint32_t i = 0; i < lines.size(); ++i) {
@@ -86,11 +86,12 @@ class Deriver {
         }
     }
 
-    void add_reagent(const Addition& product, const Making& making, const Addition& reagent, std::uint32_t line) {
+    void add_reagent(const Addition& product, const check::Making& making, const Addition& reagent,
+                     std::uint32_t line) {
         WhyLines lines(model_);
         const Exact measure = scaled(product, share_for(product, variant_), lines);
         lines.reacted(*making.conversion, product, measure, reagent);
-        const Exact of_reagent = measure_in(model_, making, reagent, line) * scale_;
+        const Exact of_reagent = check::measure_in(model_, making, reagent, line) * scale_;
         lines.measured(reagent, of_reagent, substance_words(model_, reagent));
         finish(reagent, of_reagent, substance_words(model_, product) + " by conversion", std::move(lines));
     }

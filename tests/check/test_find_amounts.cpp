@@ -52,6 +52,13 @@ TEST_CASE("an amount from a content, exactly") {
     CHECK(amount(workspace, 1) == doctest::Approx(3).epsilon(1e-4));
 }
 
+TEST_CASE("an amount from an ion") {
+    // 0.4 mol of sulfite ion is 0.4 × 126.04 g of the dry salt (tests/reference/molar_masses.csv: 126.037).
+    test::Workspace workspace;
+    check_text(workspace, "water 800 ml\nsodium sulfite (anhydrous) ? g\nwater to make 1 l\nexpect SO3-2 0.4 mol/l\n");
+    CHECK(amount(workspace, 1) == doctest::Approx(50.415).epsilon(2e-4));
+}
+
 TEST_CASE("two amounts at once") {
     // S10: 5 g/l sodium carbonate and 15 g/l bicarbonate have pH 9.309 at 20 °C; the pK of the library is 0.01 higher.
     test::Workspace workspace;

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "figures.hpp"
+#include "scruple/check/ph.hpp"
 
 using namespace scruple;
 using check::Form;
@@ -103,6 +104,21 @@ TEST_CASE("metaborate from borax and lye, by the library's own reaction") {
     const double made = moles_made(model, conversion, {100, 20});
     CHECK(rounds_to(made, "1.000"));
     CHECK(rounds_to(made * grams_per_mol, "137.9"));
+}
+
+TEST_CASE("what a conversion leaves is in the contents, and in the pH") {
+    // Half a mole of hydroxide to a mole of metaborate, and 1 % of it over: 0.5 × 0.01 = 0.005 mol.
+    const std::string start = "water 900 ml\n";
+    const std::string end = "water to make 1 l\nexpect pH 11 to 12.5\n";
+    const test::Trial made(start + "sodium metaborate (anhydrous) 65.80 g, by conversion from borax\n" + end);
+    CHECK(made.mol_per_l("sodium metaborate") == doctest::Approx(1).epsilon(1e-3));
+    CHECK(made.mol_per_l("sodium hydroxide") == doctest::Approx(0.005).epsilon(1e-3));
+    const test::Trial weighed(start + "sodium metaborate (anhydrous) 65.80 g\nsodium hydroxide 0.2 g\n" + end);
+    const auto ph = [](const test::Trial& trial) {
+        const auto section = test::section_called(trial.model(), "trial");
+        return check::ph_value_of(trial.model(), check::contents(trial.model(), section, 0), 20).value();
+    };
+    CHECK(ph(made) == doctest::Approx(ph(weighed)).epsilon(1e-4));
 }
 
 TEST_CASE("ascorbate from the acid and bicarbonate, by the library's own reaction") {

@@ -60,7 +60,8 @@ struct Content {
     double give_or_take = 0.01;  ///< how far the amount may be off, as a share of it
 };
 
-/// Everything in a section's solution but water, through the parts it is made of, in the order it goes in.
+/// Everything in a section's solution but water, through the parts it is made of, in the order it goes in; with what
+/// the conversions of it leave beside their products.
 /// Optional and unknown amounts are left out; `about` counts as written. A section that (wrongly)
 /// contains itself gives what is not recursive.
 [[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant);

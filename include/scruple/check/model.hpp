@@ -210,11 +210,13 @@ struct Keeping {
     std::string_view when{};  ///< `full`, `half full`, or empty
 };
 
+/// What the author knows of a finished solution: its pH, how much of a chemical it holds, or of an ion.
 struct Expectation {
     bool ph = false;
     Interval range{};  ///< pH, or in `unit`
     quantity::Unit unit = quantity::Unit::none;
     Id chemical = none, form = none;
+    Seldom<Ion> ion{};
     Place place{};
 };
 

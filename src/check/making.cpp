@@ -1,21 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "conversion.hpp"
+#include "scruple/check/making.hpp"
 
 #include <algorithm>
 
 #include "scruple/check/contents.hpp"
-#include "words.hpp"
 
-namespace scruple::plan {
+namespace scruple::check {
 
 namespace {
 
-using check::Addition;
-using check::Conversion;
-using check::Exact;
-using check::Form;
-using check::Id;
-using check::Model;
 using Side = Conversion::Side;
 
 const Form& form_of(const Model& model, Id chemical, Id form) {
@@ -40,7 +33,7 @@ Exact turns_of(const Model& model, const Conversion& conversion, const Share& pr
     const auto made = std::ranges::find(conversion.right, product.chemical, &Side::chemical);
     const Exact& molar_mass = form_of(model, product).molar_mass;
     if (made == conversion.right.end() || made->coefficient <= 0 || molar_mass <= 0) return {};
-    return product.grams * check::purity(form_of(model, product)) / molar_mass / made->coefficient;
+    return product.grams * purity(form_of(model, product)) / molar_mass / made->coefficient;
 }
 
 Share share_of(const Model& model, const Side& side, const Exact& turns) {
@@ -51,7 +44,7 @@ void add_reagents(const Model& model, const Exact& turns, Making& making) {
     const Conversion& conversion = *making.conversion;
     for (const Side& side : conversion.left) {
         Share share = share_of(model, side, turns);
-        share.grams /= check::purity(form_of(model, share));
+        share.grams /= purity(form_of(model, share));
         if (side.chemical == conversion.excess_of) {
             const Exact excess = share.grams * conversion.excess_percent / 100;
             share.grams += excess;
@@ -75,7 +68,7 @@ const Share* share_in(const Making& making, Id chemical) {
 }
 
 Exact grams_as(const Model& model, const Share& share, Id form) {
-    return check::as_form(form_of(model, share), form_of(model, share.chemical, form), share.grams);
+    return as_form(form_of(model, share), form_of(model, share.chemical, form), share.grams);
 }
 
 const Conversion::PerGram* per_of(const Conversion& conversion, std::uint32_t line) {
@@ -85,17 +78,33 @@ const Conversion::PerGram* per_of(const Conversion& conversion, std::uint32_t li
 
 Exact water_of(const Model& model, const Making& making) {
     Exact sum;
-    const std::vector<check::Line>& lines = model.sections[making.conversion->section].lines;
+    const std::vector<Line>& lines = model.sections[making.conversion->section].lines;
     for (std::uint32_t i = 0; i < lines.size(); ++i) {
         const auto* addition = std::get_if<Addition>(&lines[i]);
-        if (addition != nullptr && is_water(model, *addition)) sum += measure_in(model, making, *addition, i);
+        if (addition != nullptr && addition->chemical == model.water) sum += measure_in(model, making, *addition, i);
     }
     return sum;
 }
 
+bool takes(const Conversion& conversion, Id reagent) {
+    return reagent == none || std::ranges::find(conversion.left, reagent, &Side::chemical) != conversion.left.end();
+}
+
 }  // namespace
 
-Making worked_out(const Model& model, const Conversion& conversion, const Share& product) {
+const Conversion* conversion_for(const Model& model, const Addition& addition) {
+    if (addition.made_by != none) return &model.conversions[addition.made_by];
+    const auto rank = [&](const Conversion& it) { return std::pair(it.built_in, it.product_form != addition.form); };
+    const Conversion* first = nullptr;
+    for (const Conversion& conversion : model.conversions) {
+        if (conversion.product != addition.chemical || addition.chemical == none) continue;
+        if (!is_worked(model, conversion) || !takes(conversion, addition.made_from)) continue;
+        if (first == nullptr || rank(conversion) < rank(*first)) first = &conversion;
+    }
+    return first;
+}
+
+Making making_of(const Model& model, const Conversion& conversion, const Share& product) {
     Making making{&conversion, product, {}, {}, {}, {}};
     const Exact turns = turns_of(model, conversion, product);
     add_reagents(model, turns, making);
@@ -112,7 +121,7 @@ Exact measure_in(const Model& model, const Making& making, const Addition& addit
     }
     const Share* share = addition.shares.empty() ? share_in(making, addition.chemical) : nullptr;
     if (share == nullptr) return stated;
-    const Exact grams_a_unit = check::dose_of(model, addition, 1).grams;
+    const Exact grams_a_unit = dose_of(model, addition, 1).grams;
     return grams_a_unit.is_zero() ? Exact() : grams_as(model, *share, addition.form) / grams_a_unit;
 }
 
@@ -121,4 +130,4 @@ Exact litres_of_gas(const Model& model, const Share& gas) {
     return gas.grams / form_of(model, gas).molar_mass * litres_a_mole;
 }
 
-}  // namespace scruple::plan
+}  // namespace scruple::check
