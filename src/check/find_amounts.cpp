@@ -25,6 +25,10 @@ Exact rounded(double measure) {
                       : Exact(std::llround(measure / step)) * Exact(std::llround(step));
 }
 
+std::string printed(double amount) {
+    return quantity::significant_text(amount, 4);
+}
+
 std::string_view unit_of(Addition::By by) {
     switch (by) {
         case Addition::By::mass:
@@ -151,7 +155,7 @@ class Search {
 
     void settle(Addition& addition, std::vector<Exact> amounts) {
         std::string text;
-        for (const auto& amount : amounts) text += (text.empty() ? "" : ", ") + quantity::exact_text(amount);
+        for (const auto& amount : amounts) text += (text.empty() ? "" : ", ") + printed(amount.to_double());
         addition.how = Addition::How::exactly;
         addition.shares = std::move(amounts);
         addition.worked_out = true;
@@ -164,8 +168,7 @@ class Search {
         std::string names, nearest;
         for (std::size_t i = 0; i < unknowns_.size(); ++i) {
             names += (i == 0 ? "`" : " and `") + name(*unknowns_[i]) + "`";
-            nearest += (i == 0 ? "" : " and ") + quantity::exact_text(rounded(amounts[i])) + " " +
-                       std::string(unit_of(unknowns_[i]->by));
+            nearest += (i == 0 ? "" : " and ") + printed(amounts[i]) + " " + std::string(unit_of(unknowns_[i]->by));
         }
         nearest += found ? " " + gives(*found) : "";
         for (auto* addition : unknowns_) open(*addition);
