@@ -8,8 +8,8 @@ _scruple_options() {
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
-    contents) echo --variant --in --as --out --help ;;
-    why) echo --make --films --sheets --area --with --variant --bench --in --as --out --help ;;
+    contents) echo --at --instead --from-shelf --variant --in --as --out --help ;;
+    why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     check | shopping | chemical | help) echo --in --as --out --help ;;
     esac

@@ -119,6 +119,10 @@ void add_substitutions(const Call& call, const driver::Loaded& loaded, const Mea
     }
 }
 
+Meant whole(const driver::Loaded& loaded, const Meant& meant) {
+    return {meant.recipe, loaded.checked.model.recipes[meant.recipe].sections};
+}
+
 Meant one_solution(const driver::Loaded& loaded, const Meant& meant) {
     if (meant.sections.size() == 1) return meant;
     for (const check::Id section : meant.sections)

@@ -30,6 +30,9 @@ namespace scruple::cli {
 /// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
 void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);
 
+/// Every solution of the recipe, whichever one was named.
+[[nodiscard]] Meant whole(const driver::Loaded& loaded, const Meant& meant);
+
 /// The one that an amount is meant for: the only one, or what the recipe itself makes. Throws Stop where there are only
 /// parts, baths and workings to choose from.
 [[nodiscard]] Meant one_solution(const driver::Loaded& loaded, const Meant& meant);

@@ -160,7 +160,7 @@ constexpr CommandInfo react_command{
     react_options,
     react_examples};
 
-constexpr Options contents_options = {"--variant", "--in", "--as", "--out"};
+constexpr Options contents_options = {"--at", "--instead", "--from-shelf", "--variant", "--in", "--as", "--out"};
 constexpr Examples contents_examples = {
     {"scruple contents Heron working", "what is in the bath, and which other recipe makes the same"},
 };
@@ -174,8 +174,8 @@ constexpr CommandInfo contents_command{
     contents_options,
     contents_examples};
 
-constexpr Options why_options = {"--make",    "--films", "--sheets", "--area", "--with",
-                                 "--variant", "--bench", "--in",     "--as",   "--out"};
+constexpr Options why_options = {"--make",       "--films",   "--sheets", "--area", "--with", "--instead",
+                                 "--from-shelf", "--variant", "--bench",  "--in",   "--as",   "--out"};
 constexpr Examples why_examples = {
     {"scruple why Heron part A hydroquinone --make 500ml", "from the line of the recipe to the figure on the card"},
 };

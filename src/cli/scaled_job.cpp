@@ -37,11 +37,6 @@ std::vector<plan::Rewriting> rewritings(const Loaded& loaded, const plan::CardRe
     return std::move(std::get<std::vector<plan::Rewriting>>(lines));
 }
 
-// The text has every solution of the recipe, whichever one was named for its volume.
-Meant whole(const Loaded& loaded, const Meant& meant) {
-    return {meant.recipe, loaded.checked.model.recipes[meant.recipe].sections};
-}
-
 std::size_t variant(const Call& call, const check::Recipe& recipe) {
     const auto name = call.value("--variant");
     return name ? find_variant(recipe, *name) : 0;
@@ -61,6 +56,7 @@ Outcome scaled_job(const Call& call) {
 
     const check::Recipe& recipe = loaded.checked.model.recipes[meant.recipe];
     plan::CardRequest request{meant.sections.front(), variant(call, recipe), how_much(call, loaded), check::none, {}};
+    // The text has every solution of the recipe, whichever one was named for its volume.
     add_substitutions(call, loaded, whole(loaded, meant), request);
     const text::FileId file = recipe.place.file;
     const std::string text = emit::scaled_text(loaded.sources[file], loaded.trees[file], recipe.place.statement,

@@ -50,6 +50,7 @@ std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Mea
     const check::Model& model = loaded.checked.model;
     plan::CardRequest request{
         check::none, asked_variant(call, model.recipes[meant.recipe]), how_much(call, loaded), model.dropper, {}};
+    add_substitutions(call, loaded, meant, request);
     std::vector<plan::Why> all;
     std::string refused;
     for (const check::Id section : meant.sections) {

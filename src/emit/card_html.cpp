@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "cautions.hpp"
+#include "held.hpp"
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -120,20 +121,6 @@ Markup life(const Card& card) {
     return html::section("How long and how much", all);
 }
 
-Markup contents(const Card& card) {
-    html::Table table({"what", "form", "g/l", "mol/l", "or so"}, 3);
-    for (const plan::ContentRow& row : card.contents)
-        table.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l),
-                   words::give_or_take(row)});
-    Markup all = table.take();
-    if (card.ph) {
-        const std::string value = card.ph->value ? " " + card.ph->text : "";
-        all += element("p", words::ph_head(*card.ph) + value);
-        for (const std::string& line : words::ph_remarks(*card.ph)) all += element("p", line);
-    }
-    return html::section("What is in it", all);
-}
-
 Markup warnings(const Card& card) {
     std::vector<std::string> lines;
     for (const plan::Warning& warning : card.warnings)
@@ -157,7 +144,7 @@ Markup one_card(const Card& card) {
     all += work(card);
     all += end_checks(card);
     all += life(card);
-    all += contents(card);
+    all += html::section(held_heading, held_html(card.contents, card.ph));
     all += substituted(card);
     all += html::section("What was assumed", html::list(card.assumed));
     all += warnings(card);

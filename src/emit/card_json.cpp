@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "cautions.hpp"
+#include "held.hpp"
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -62,22 +63,6 @@ Value work_line(const plan::Work& work) {
     return all;
 }
 
-constexpr int ph_places = 2;
-
-Value rounded(double value, int places) {
-    return json::number(fmt::format("{:.{}f}", value, places));
-}
-
-Value content(const plan::ContentRow& row) {
-    Value all;
-    all["chemical"] = row.chemical;
-    all["g_per_l"] = json::number(words::table_figure(row.g_per_l));
-    all["mol_per_l"] = json::number(words::table_figure(row.mol_per_l));
-    all["give_or_take_percent"] = rounded(row.give_or_take * 100, 2);
-    all["form"] = json::text_or_null(row.form);
-    return all;
-}
-
 Value warning(const plan::Warning& warning) {
     Value all;
     all["kind"] = diagnostics::info(warning.kind).name;
@@ -99,19 +84,6 @@ Value substitution(const plan::Substitution& it) {
     all["kind"] = it.kind;
     all["why"] = it.why;
     all["others"] = it.others;
-    return all;
-}
-
-Value ph(const std::optional<plan::PhRow>& row) {
-    if (!row) return nullptr;
-    const auto figure = [&](double value) { return row->value ? rounded(value, ph_places) : Value(nullptr); };
-    Value all;
-    all["value"] = figure(row->value.value_or(0));
-    all["low"] = figure(row->low);
-    all["high"] = figure(row->high);
-    all["at"] = rounded(row->celsius, 1);
-    all["text"] = row->text;
-    all["widened_by"] = row->widened_by;
     return all;
 }
 
@@ -141,8 +113,8 @@ Value one_card(const Card& card) {
     all["makes"] = json::figure(card.makes);
     all["gather"] = json::each(card.gather, gathered);
     all["work"] = json::each(card.work, work_line);
-    all["contents"] = json::each(card.contents, content);
-    all["ph"] = ph(card.ph);
+    all["contents"] = json::each(card.contents, content_json);
+    all["ph"] = ph_json(card.ph);
     all["cautions"] = cautions_json(card.cautions);
     all["warnings"] = json::each(card.warnings, warning);
     add_the_rest(all, card);

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "cautions.hpp"
+#include "held.hpp"
 #include "layout.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "scruple/text/printable.hpp"
@@ -112,18 +113,8 @@ void life(Sheet& sheet, const Card& card) {
 
 void contents(Sheet& sheet, const Card& card) {
     if (card.contents.empty()) return;
-    sheet.heading("What is in it");
-    sheet.item("", "", fmt::format("{:>10}   {:>10}   {:>8}", "g/l", "mol/l", "or so"));
-    for (const plan::ContentRow& row : card.contents)
-        sheet.item("", words::chemical(row.chemical, row.form),
-                   fmt::format("{:>10}   {:>10}   {:>8}", words::table_figure(row.g_per_l),
-                               words::table_figure(row.mol_per_l), words::give_or_take(row)));
-}
-
-void ph(Sheet& sheet, const Card& card) {
-    if (!card.ph) return;
-    sheet.item("", words::ph_head(*card.ph), card.ph->value ? card.ph->text : "");
-    for (const std::string& line : words::ph_remarks(*card.ph)) sheet.indented(2, line);
+    sheet.heading(held_heading);
+    add_held(sheet, card.contents, card.ph);
 }
 
 void list(Sheet& sheet, std::string_view heading, const std::vector<std::string>& lines) {
@@ -160,7 +151,6 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     end_checks(sheet, card);
     life(sheet, card);
     contents(sheet, card);
-    ph(sheet, card);
     substituted(sheet, card);
     list(sheet, "What was assumed", card.assumed);
     warnings(sheet, card);

@@ -2,9 +2,7 @@
 // What solutions hold, in all three ways.
 #include <fmt/format.h>
 
-#include "html.hpp"
-#include "json.hpp"
-#include "layout.hpp"
+#include "held.hpp"
 #include "words.hpp"
 
 namespace scruple::emit {
@@ -15,7 +13,6 @@ using html::Markup;
 using plan::ContentsSheet;
 using plan::SpeciesRow;
 
-constexpr std::string_view chemicals_heading = "What is in it";
 constexpr std::string_view species_heading = "Taken apart";
 constexpr std::string_view same_heading = "The same solution";
 constexpr std::string_view taken_apart =
@@ -42,19 +39,18 @@ std::vector<std::string> same_lines(const ContentsSheet& sheet) {
     return lines;
 }
 
-void table_head(Sheet& sheet, std::string_view heading) {
-    sheet.heading(heading);
+void add_species(Sheet& sheet, const std::vector<SpeciesRow>& species) {
+    sheet.heading(species_heading);
     sheet.item("", "", fmt::format("{:>10}   {:>10}", "g/l", "mol/l"));
+    for (const SpeciesRow& row : species) sheet.item("", row.name, two_figures(row.g_per_l, row.mol_per_l));
 }
 
 void add_sheet(Sheet& sheet, const ContentsSheet& contents) {
     sheet.blank();
     sheet.item("", title(contents));
-    table_head(sheet, chemicals_heading);
-    for (const plan::ContentRow& row : contents.chemicals)
-        sheet.item("", words::chemical(row.chemical, row.form), two_figures(row.g_per_l, row.mol_per_l));
-    table_head(sheet, species_heading);
-    for (const SpeciesRow& row : contents.species) sheet.item("", row.name, two_figures(row.g_per_l, row.mol_per_l));
+    sheet.heading(held_heading);
+    add_held(sheet, contents.chemicals, contents.ph);
+    add_species(sheet, contents.species);
     sheet.blank();
     sheet.item("", taken_apart);
     sheet.heading(same_heading);
@@ -65,40 +61,26 @@ void add_sheet(Sheet& sheet, const ContentsSheet& contents) {
 }
 
 Markup article(const ContentsSheet& contents) {
-    html::Table chemicals({"what", "form", "g/l", "mol/l"}, 2);
-    for (const plan::ContentRow& row : contents.chemicals)
-        chemicals.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)});
     html::Table species({"what", "g/l", "mol/l"}, 2);
     for (const SpeciesRow& row : contents.species)
         species.row({row.name, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l)});
     Markup apart = species.take();
     apart += element("p", taken_apart);
     Markup all = element("h1", title(contents));
-    all += html::section(chemicals_heading, chemicals.take());
+    all += html::section(held_heading, held_html(contents.chemicals, contents.ph));
     all += html::section(species_heading, apart);
     all += html::section(same_heading, html::list(same_lines(contents)));
     all += html::section("Left out", html::list(contents.left_out));
     return element("article", all);
 }
 
-json::Value amounts(json::Value all, double g_per_l, double mol_per_l) {
-    all["g_per_l"] = json::number(words::table_figure(g_per_l));
-    all["mol_per_l"] = json::number(words::table_figure(mol_per_l));
-    return all;
-}
-
-json::Value chemical_json(const plan::ContentRow& row) {
-    json::Value all;
-    all["chemical"] = row.chemical;
-    all["form"] = json::text_or_null(row.form);
-    return amounts(std::move(all), row.g_per_l, row.mol_per_l);
-}
-
 json::Value species_json(const SpeciesRow& row) {
     json::Value all;
     all["name"] = row.name;
     all["ion"] = row.ion;
-    return amounts(std::move(all), row.g_per_l, row.mol_per_l);
+    all["g_per_l"] = json::number(words::table_figure(row.g_per_l));
+    all["mol_per_l"] = json::number(words::table_figure(row.mol_per_l));
+    return all;
 }
 
 json::Value same_json(const plan::SameSolution& same) {
@@ -114,7 +96,8 @@ json::Value sheet_json(const ContentsSheet& sheet) {
     all["recipe"] = sheet.recipe;
     all["section"] = json::text_or_null(sheet.section);
     all["variant"] = json::text_or_null(sheet.variant);
-    all["chemicals"] = json::each(sheet.chemicals, chemical_json);
+    all["chemicals"] = json::each(sheet.chemicals, content_json);
+    all["ph"] = ph_json(sheet.ph);
     all["species"] = json::each(sheet.species, species_json);
     all["same"] = json::each(sheet.same, same_json);
     all["left_out"] = sheet.left_out;

@@ -127,21 +127,6 @@ std::string warnings_below(const plan::Card& card) {
                        one ? "it" : "them");
 }
 
-std::string give_or_take(const plan::ContentRow& row) {
-    const double percent = row.give_or_take * 100;
-    return fmt::format("± {:.{}f}{}%", percent, percent < 1 ? 2 : 1, plan::unit_blank);
-}
-
-std::string ph_head(const plan::PhRow& row) {
-    return row.value ? fmt::format("pH at {:g}{}°C", row.celsius, plan::unit_blank) : "pH: " + row.text;
-}
-
-std::vector<std::string> ph_remarks(const plan::PhRow& row) {
-    std::vector<std::string> lines;
-    for (const std::string& reason : row.widened_by) lines.push_back((lines.empty() ? "wide by " : "and by ") + reason);
-    return lines;
-}
-
 std::string table_figure(double value) {
     return quantity::significant_text(value, 4);
 }

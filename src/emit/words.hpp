@@ -58,14 +58,6 @@ inline constexpr int tally_of_group = 5;
 /// `3 warnings` in words for the head of the card; empty where there is none.
 [[nodiscard]] std::string warnings_below(const plan::Card& card);
 
-/// `pH at 20 °C`, or that none is given and why.
-[[nodiscard]] std::string ph_head(const plan::PhRow& row);
-/// What makes its range wide, one thing a line.
-[[nodiscard]] std::vector<std::string> ph_remarks(const plan::PhRow& row);
-
-/// `± 1.1 %`: how far a content may be off.
-[[nodiscard]] std::string give_or_take(const plan::ContentRow& row);
-
 /// Four significant figures: what a table of contents shows.
 [[nodiscard]] std::string table_figure(double value);
 

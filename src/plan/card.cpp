@@ -83,7 +83,7 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
 void fill_facts(const Model& model, const CardRequest& request, const Exact& makes_ml, Card& card) {
     const auto contents = check::contents(model, request.section, request.variant);
     card.contents = content_rows(model, contents);
-    card.ph = ph_row(model, contents, request.at_celsius ? request.at_celsius->to_double() : check::usual_celsius);
+    card.ph = ph_row(model, contents, celsius_of(request));
     card.capacity = capacity_words(model, request.section, makes_ml);
     card.cautions = cautions_of(model, request.section);
     card.hazards = hazards_of(model, request.section);

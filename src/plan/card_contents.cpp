@@ -18,6 +18,10 @@ std::vector<ContentRow> content_rows(const Model& model, const std::vector<Conte
     return rows;
 }
 
+double celsius_of(const CardRequest& request) {
+    return request.at_celsius ? request.at_celsius->to_double() : check::usual_celsius;
+}
+
 std::optional<PhRow> ph_row(const Model& model, const std::vector<Content>& contents, double celsius) {
     if (contents.empty()) return std::nullopt;
     PhRow row;

@@ -13,6 +13,8 @@ namespace scruple::plan {
 
 [[nodiscard]] std::vector<ContentRow> content_rows(const check::Model& model,
                                                    const std::vector<check::Content>& contents);
+/// How warm the solution is for its pH.
+[[nodiscard]] double celsius_of(const CardRequest& request);
 /// None for water alone.
 [[nodiscard]] std::optional<PhRow> ph_row(const check::Model& model, const std::vector<check::Content>& contents,
                                           double celsius);

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "card_facts.hpp"
+#include "settle.hpp"
 #include "totals.hpp"
 #include "words.hpp"
 
@@ -117,18 +118,27 @@ std::vector<std::string> left_out(const Model& model, const check::Section& sect
     return lines;
 }
 
-}  // namespace
-
-ContentsSheet contents_sheet(const Model& model, Id section, std::size_t variant) {
+ContentsSheet sheet_of(const Model& model, const CardRequest& request) {
+    const auto [section, variant] = std::pair(request.section, request.variant);
     const check::Section& it = model.sections[section];
     const std::vector<Content> contents = check::contents(model, section, variant);
     return {it.recipe == check::none ? "" : std::string(model.recipes[it.recipe].name),
             check::section_words(it),
             variant_name(model, section, variant),
             content_rows(model, contents),
+            ph_row(model, contents, celsius_of(request)),
             species_rows(model, contents),
             Comparison(model, section, variant).same(),
             left_out(model, it)};
+}
+
+}  // namespace
+
+std::variant<ContentsSheet, Refusal> contents_sheet(const Model& model, const CardRequest& request) {
+    const auto settled = settle(model, request);
+    if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
+    const auto& changed = std::get<Settled>(settled).model;
+    return sheet_of(changed ? *changed : model, request);
 }
 
 }  // namespace scruple::plan

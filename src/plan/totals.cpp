@@ -36,7 +36,8 @@ void Totals::add(std::vector<Total>& totals, const Content& content, const chemi
     const auto cores = chemistry::cores_of(species);
     if (!cores) return;
     const bool tied = chemistry::is_organic(species) && has_isomer(content.chemical);
-    Total total{cores->core, tied ? content.chemical : check::none,
+    const Id acid = model_.chemicals[content.chemical].salt_of;
+    Total total{cores->core, tied ? (acid == check::none ? content.chemical : acid) : check::none,
                 content.mol_per_l * times * cores->count.to_double()};
     const auto known = std::ranges::find_if(totals, [&](const Total& one) { return same_thing(one, total); });
     if (known == totals.end())

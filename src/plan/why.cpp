@@ -5,9 +5,11 @@
 
 #include <algorithm>
 
+#include "batch_scale.hpp"
 #include "measures.hpp"
 #include "script.hpp"
 #include "scruple/check/contents.hpp"
+#include "settle.hpp"
 #include "why_lines.hpp"
 #include "words.hpp"
 
@@ -29,8 +31,11 @@ const Side* side_of(const std::vector<Side>& sides, Id chemical) {
 
 class Deriver {
   public:
-    Deriver(const Model& model, const CardRequest& request, const Exact& scale, Id chemical)
+    /// `as_written`: the section before anything in it was met in other ways.
+    Deriver(const Model& model, const check::Section& as_written, const CardRequest& request, const Exact& scale,
+            Id chemical)
         : model_(model),
+          as_written_(as_written),
           section_(model.sections[request.section]),
           name_(check::shown_name(model, request.section)),
           variant_(request.variant),
@@ -39,20 +44,27 @@ class Deriver {
           measures_(request.bench == check::none ? nullptr : &model.benches[request.bench]) {}
 
     std::vector<Why> all(const Script& script) {
-        for (const check::Line& line : section_.lines)
-            if (const auto* addition = std::get_if<Addition>(&line)) add(*addition, script);
+        for (std::size_t i = 0; i < section_.lines.size(); ++i)
+            if (const auto* addition = std::get_if<Addition>(&section_.lines[i]))
+                add(*addition, std::get<Addition>(as_written_.lines[i]), script);
         return std::move(found_);
     }
 
   private:
-    void add(const Addition& addition, const Script& script) {
+    void add(const Addition& addition, const Addition& as_written, const Script& script) {
         if (addition.by_conversion) return add_made(addition, script.makings.at(next_making_++));
         if (addition.how == Addition::How::the_rest || addition.how == Addition::How::to_make) return;
         const Step* step = step_of(script, addition);
         if (addition.chemical != chemical_ || step == nullptr) return;
         WhyLines lines(model_);
+        begin(as_written, lines);
+        if (is_another(addition, as_written)) lines.taken_for(as_written, share_for(as_written, variant_), addition);
         const Exact measure = scaled(addition, whole_of(*step), lines);
         finish(addition, measure, "", std::move(lines));
+    }
+
+    static bool is_another(const Addition& taken, const Addition& as_written) {
+        return taken.form != as_written.form || taken.strength != as_written.strength;
     }
 
     /// nullptr where conversions have taken all of a line's water.
@@ -66,10 +78,14 @@ class Deriver {
 
     static Exact whole_of(const Step& step) { return step.piece == Step::Piece::first ? step.divided : step.measure; }
 
-    /// The amount as written, less what a conversion has of it, and as scaled; in g, ml, mol or drops.
+    void begin(const Addition& as_written, WhyLines& lines) const {
+        lines.written(as_written, substance_words(model_, as_written), share_for(as_written, variant_),
+                      section_.makes_ml);
+    }
+
+    /// The amount as it stands, less what a conversion has of it, and as scaled; in g, ml, mol or drops.
     Exact scaled(const Addition& addition, const Exact& left, WhyLines& lines) const {
         const Exact written = share_for(addition, variant_);
-        lines.written(addition, substance_words(model_, addition), written, section_.makes_ml);
         if (left != written) lines.less(written, written - left, unit_of(addition));
         lines.scaled(left, unit_of(addition), scale_, section_.makes_ml);
         return left * scale_;
@@ -89,6 +105,7 @@ class Deriver {
     void add_reagent(const Addition& product, const check::Making& making, const Addition& reagent,
                      std::uint32_t line) {
         WhyLines lines(model_);
+        begin(product, lines);
         const Exact measure = scaled(product, share_for(product, variant_), lines);
         lines.reacted(*making.conversion, product, measure, reagent);
         const Exact of_reagent = check::measure_in(model_, making, reagent, line) * scale_;
@@ -118,6 +135,7 @@ class Deriver {
     }
 
     const Model& model_;
+    const check::Section& as_written_;
     const check::Section& section_;
     std::string name_;
     std::size_t variant_;
@@ -135,16 +153,24 @@ Refusal nothing_of(const Model& model, Id section, Id chemical) {
                     check::shown_name(model, section), model.chemicals[chemical].name)};
 }
 
-}  // namespace
-
-std::variant<std::vector<Why>, Refusal> why(const Model& model, const CardRequest& request, Id chemical) {
-    const auto scale = scale_of(model, request);
+std::variant<std::vector<Why>, Refusal> why_of(const Model& model, const check::Section& as_written,
+                                               const CardRequest& request, Id chemical) {
+    const auto scale = batch_scale(model, request);
     if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
     const auto script = script_of(model, request.section, request.variant);
     if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
-    auto found = Deriver(model, request, std::get<Exact>(scale), chemical).all(std::get<Script>(script));
+    auto found = Deriver(model, as_written, request, std::get<Exact>(scale), chemical).all(std::get<Script>(script));
     if (found.empty()) return nothing_of(model, request.section, chemical);
     return found;
+}
+
+}  // namespace
+
+std::variant<std::vector<Why>, Refusal> why(const Model& model, const CardRequest& request, Id chemical) {
+    const auto settled = settle(model, request);
+    if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
+    const auto& changed = std::get<Settled>(settled).model;
+    return why_of(changed ? *changed : model, model.sections[request.section], request, chemical);
 }
 
 }  // namespace scruple::plan

@@ -108,19 +108,41 @@ void WhyLines::molar_mass(const Chemical& chemical, Id form) {
         molar_mass_text(of), weights);
 }
 
+Exact WhyLines::grams_held(const Addition& addition, const Exact& measure) {
+    Exact grams = check::dose_of(model_, addition, measure).grams;
+    if (addition.by != By::mass || addition.strength)
+        say(fmt::format("{} of {} hold {}", with_unit(measure, unit_of(addition)), substance_words(model_, addition),
+                        with_unit(grams, "g")),
+            "", "its strength or density, `scruple chemical`");
+    return grams;
+}
+
 /// Of the form that is asked for: mole for mole whatever form the reaction is written with.
 Exact WhyLines::moles_of(const Addition& product, const Exact& measure, Id form) {
     const Chemical& chemical = model_.chemicals[product.chemical];
     const Form& of = chemical.forms[product.form < chemical.forms.size() ? product.form : form];
-    const Exact grams = check::dose_of(model_, product, measure).grams;
-    if (product.by != By::mass || product.strength)
-        say(fmt::format("{} of {} hold {}", with_unit(measure, unit_of(product)), substance_words(model_, product),
-                        with_unit(grams, "g")),
-            "", "its strength or density, `scruple chemical`");
+    const Exact grams = grams_held(product, measure);
     molar_mass(chemical, static_cast<Id>(&of - chemical.forms.data()));
     Exact mol = grams / of.molar_mass;
     say(fmt::format("{} ÷ {}", with_unit(grams, "g"), molar_mass_text(of)), with_unit(mol, "mol"), arithmetic);
     return mol;
+}
+
+Exact WhyLines::grams_of(const Exact& mol, const Chemical& chemical, Id form) {
+    molar_mass(chemical, form);
+    const Exact grams = mol * chemical.forms[form].molar_mass;
+    say(fmt::format("{} × {}", with_unit(mol, "mol"), molar_mass_text(chemical.forms[form])), with_unit(grams, "g"),
+        arithmetic);
+    return grams;
+}
+
+/// Grams of what the jar holds, for so many of the substance.
+Exact WhyLines::as_sold(const Exact& grams, const Form& form) {
+    const Exact pure = check::purity(form);
+    if (pure == Exact(1)) return grams;
+    say(fmt::format("{} ÷ {}", with_unit(grams, "g"), number(pure)), with_unit(grams / pure, "g"),
+        "how pure it is sold, `scruple chemical`");
+    return grams / pure;
 }
 
 Exact WhyLines::with_excess(const Conversion& conversion, const Addition& reagent, const Exact& grams) {
@@ -141,17 +163,18 @@ void WhyLines::reacted(const Conversion& conversion, const Addition& product, co
     say(fmt::format("{} ÷ {} × {}", with_unit(mol, "mol"), right.coefficient, left.coefficient),
         with_unit(reagent_mol, "mol"), "the numbers of the reaction: " + source_of(conversion, model_));
     const Chemical& chemical = model_.chemicals[reagent.chemical];
-    const Form& form = chemical.forms[reagent.form < chemical.forms.size() ? reagent.form : left.form];
-    molar_mass(chemical, static_cast<Id>(&form - chemical.forms.data()));
-    Exact grams = reagent_mol * form.molar_mass;
-    say(fmt::format("{} × {}", with_unit(reagent_mol, "mol"), molar_mass_text(form)), with_unit(grams, "g"),
-        arithmetic);
-    if (const Exact pure = check::purity(chemical.forms[left.form]); pure != Exact(1)) {
-        say(fmt::format("{} ÷ {}", with_unit(grams, "g"), number(pure)), with_unit(grams / pure, "g"),
-            "how pure it is sold, `scruple chemical`");
-        grams /= pure;
-    }
-    with_excess(conversion, reagent, grams);
+    const Id form = reagent.form < chemical.forms.size() ? reagent.form : left.form;
+    with_excess(conversion, reagent, as_sold(grams_of(reagent_mol, chemical, form), chemical.forms[left.form]));
+}
+
+void WhyLines::taken_for(const Addition& written, const Exact& amount, const Addition& taken) {
+    const Chemical& chemical = model_.chemicals[taken.chemical];
+    const Id form = taken.form < chemical.forms.size() ? taken.form : 0;
+    Exact grams = taken.form == written.form ? grams_held(written, amount)
+                                             : grams_of(moles_of(written, amount, 0), chemical, form);
+    if (!taken.strength) grams = as_sold(grams, chemical.forms[form]);
+    const Exact grams_a_unit = check::dose_of(model_, taken, 1).grams;
+    measured(taken, grams / grams_a_unit, substance_words(model_, taken));
 }
 
 void WhyLines::rounded(const Addition& addition, const Exact& measure, const Exact& grams, const Reading& reading) {

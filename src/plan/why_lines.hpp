@@ -23,6 +23,8 @@ class WhyLines {
     /// To the volume that is made; nothing where that is the one written.
     void scaled(const check::Exact& amount, const std::string& unit, const check::Exact& scale,
                 const check::Exact& makes_ml);
+    /// From what the recipe has to what is taken for it, mole for mole.
+    void taken_for(const check::Addition& written, const check::Exact& amount, const check::Addition& taken);
     /// What a conversion takes out of a line's own water.
     void less(const check::Exact& written, const check::Exact& taken, const std::string& unit);
     /// From grams of the reagent to what is measured of it; nothing where that is grams.
@@ -41,7 +43,10 @@ class WhyLines {
         lines_.push_back({std::move(sum), std::move(result), std::move(source), {}});
     }
     void molar_mass(const check::Chemical& chemical, check::Id form);
+    check::Exact grams_held(const check::Addition& addition, const check::Exact& measure);
     check::Exact moles_of(const check::Addition& product, const check::Exact& measure, check::Id form_in_reaction);
+    check::Exact grams_of(const check::Exact& mol, const check::Chemical& chemical, check::Id form);
+    check::Exact as_sold(const check::Exact& grams, const check::Form& form);
     check::Exact with_excess(const check::Conversion& conversion, const check::Addition& reagent,
                              const check::Exact& grams);
 

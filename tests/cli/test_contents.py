@@ -34,6 +34,19 @@ class Contents(Workspace):
         self.assertAlmostEqual(species["Na+"]["g_per_l"], sodium * 22.990, delta=0.005)
         self.assertFalse(species["hydroquinone"]["ion"])
 
+    def test_what_is_taken_in_its_place_is_what_it_holds(self):
+        self.put("heron.scruple", "recipe Heron\n    water 800 ml\n    sodium ascorbate 19.81 g\n    water to make 1 l\n")
+        plain = self.sheet("Heron")
+        made = self.sheet("Heron", "--instead", "sodium ascorbate")
+        # 4 % more bicarbonate than the reaction needs stays: 0.04 × 0.1 mol.
+        held = {one["chemical"]: one for one in made["chemicals"]}
+        self.assertAlmostEqual(held["sodium bicarbonate"]["mol_per_l"], 0.004, delta=0.00002)
+        self.assertGreater(held["sodium bicarbonate"]["give_or_take_percent"], 10)
+        self.assertAlmostEqual(held["sodium ascorbate"]["mol_per_l"], 0.1, delta=0.0001)
+        self.assertEqual([one["chemical"] for one in plain["chemicals"]], ["sodium ascorbate"])
+        self.assertLess(plain["ph"]["low"], plain["ph"]["value"])
+        self.assertEqual(self.sheet("Heron", "--at", "24C")["ph"]["at"], 24)
+
     def test_forms_strengths_and_volumes_lead_to_the_same(self):
         self.recipes(Auk="sodium carbonate (anhydrous) 30 g; potassium bromide 1 g",
                      Bunting="sodium carbonate (monohydrate) 35.1 g; potassium bromide (10 % w/v) 10 ml",
@@ -70,6 +83,12 @@ class Contents(Workspace):
         for name in ("Lapwing", "Nuthatch"):
             self.assertEqual(self.same(name), {})
         self.assertIn("No other solution", self.scruple("contents", "Lapwing"))
+
+    def test_an_acid_with_its_alkali_is_its_salt(self):
+        # 17.613 g of the acid (176.12 g/mol) and 4 g of lye are 0.1 mol of the salt, 19.811 g (198.106 g/mol).
+        self.recipes(Reeve="ascorbic acid 17.613 g; sodium hydroxide 4 g", Serin="sodium ascorbate 19.811 g",
+                     Twite="isoascorbic acid 17.613 g; sodium hydroxide 4 g")
+        self.assertEqual(set(self.same("Serin")), {"Reeve"})
 
     def test_what_a_conversion_makes_is_the_same_as_what_it_replaces(self):
         # The excess of lye that the library's conversion takes is 1 % of 0.2 mol, within the 1 % of all sodium.

@@ -106,6 +106,19 @@ class Derivations(Workspace):
         self.assertTrue(all(self.do_again(line) for line in lines if line["result"]))
         self.assertEqual(lines[-1]["result"], "31.8\u00a0g")  # 0.3 × 105.988 = 31.796
 
+    def test_what_is_taken_in_its_place_begins_with_the_recipes_line(self):
+        self.put("a.scruple", PIPIT.replace("0.3 mol", "40 g") + BENCH +
+                 "log\n    2026-11-05 received sodium carbonate (monohydrate) 200 g\n")
+        asked = ("Pipit", "sodium carbonate", "--instead", "sodium carbonate (anhydrous)", "--make", "500 ml")
+        lines = self.lines(*asked)
+        self.assertEqual(lines[0]["sum"], "sodium carbonate (anhydrous): 40 g for 1000\u00a0ml")
+        self.assertGreaterEqual(sum(self.do_again(line) for line in lines), 6)
+        # 20 g ÷ 105.988 × 124.003 g/mol (tests/reference/molar_masses.csv) = 23.40 g
+        self.assertEqual(lines[-1]["result"], "23.4\u00a0g")
+        gather = self.json("card", "Pipit", *asked[2:])["gather"]
+        weighed = [one["amount"] for one in gather if one["chemical"] == "sodium carbonate"]
+        self.assertEqual(weighed, [{"value": 23.4, "unit": "g"}])
+
     def test_names_need_no_quotes_and_every_solution_is_looked_through(self):
         self.put("a.scruple", HERON)
         for words in (["Heron", "part", "A", "hydroquinone"], ["Heron part A", "hydroquinone"], ["heron", "hydroquinone"]):

@@ -254,11 +254,12 @@ std::vector<scruple::plan::ContentsSheet> contents() {
     return {{"Lantern",
              "part B",
              "soft",
-             {{"sodium carbonate", "anhydrous", 10.5988, 0.1}, {"metol", "", 5, 0.02904}},
+             {{"sodium carbonate", "anhydrous", 10.5988, 0.1, 0.0051}, {"metol", "", 5, 0.02904}},
+             scruple::plan::PhRow{11.3, 11.21, 11.39, 24, "11.30 (11.21 to 11.39)", {"its strength"}},
              {{"Na+", true, 4.598, 0.2}, {"CO3-2", true, 6.0009, 0.1}, {"metol", false, 5, 0.02904}},
              {{"Heron working, variant hard", 0.312, true}, {"<Tern>", 0, false}},
              {"potassium bromide: optional"}},
-            {"Tern", "", "", {}, {}, {}, {}}};
+            {"Tern", "", "", {}, {}, {}, {}, {}}};
 }
 
 std::vector<scruple::plan::Why> whys() {

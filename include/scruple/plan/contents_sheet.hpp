@@ -2,7 +2,9 @@
 // What a finished solution holds: chemicals, ions, and which other solutions of the workspace are the same.
 #pragma once
 
+#include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "scruple/check/model.hpp"
@@ -29,11 +31,15 @@ struct SameSolution {
 struct ContentsSheet {
     std::string recipe, section, variant;
     std::vector<ContentRow> chemicals;
+    std::optional<PhRow> ph;          ///< none for water alone
     std::vector<SpeciesRow> species;  ///< every salt taken apart whole; acids and bases not settled with each other
     std::vector<SameSolution> same;
     std::vector<std::string> left_out;  ///< lines that are optional or have no amount yet
 };
 
-[[nodiscard]] ContentsSheet contents_sheet(const check::Model& model, check::Id section, std::size_t variant);
+/// For the section, variant and temperature of the request, with what is to be met in other ways met so. A Refusal
+/// where it cannot be.
+[[nodiscard]] std::variant<ContentsSheet, Refusal> contents_sheet(const check::Model& model,
+                                                                  const CardRequest& request);
 
 }  // namespace scruple::plan
