@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <charconv>
+#include <chrono>
 
 #include "scruple/check/contents.hpp"
 #include "scruple/plan/swap.hpp"
@@ -60,7 +62,31 @@ void require_a_use(const driver::Loaded& loaded, const Meant& meant, const plan:
                            others.empty() ? "" : "; one of " + alternatives(others) + " does")};
 }
 
+// Digits alone; nothing but those gives nothing.
+std::optional<int> number(std::string_view digits) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    const bool all = error == std::errc() && end == digits.data() + digits.size() && digits[0] != '-';
+    return all ? std::optional(value) : std::nullopt;
+}
+
+std::optional<check::Day> day(std::string_view text) {
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
+    const auto year = number(text.substr(0, 4)), month = number(text.substr(5, 2)), day = number(text.substr(8, 2));
+    if (!year || !month || !day) return std::nullopt;
+    const auto date = std::chrono::year(*year) / *month / *day;
+    if (!date.ok()) return std::nullopt;
+    return static_cast<check::Day>(std::chrono::sys_days(date).time_since_epoch().count());
+}
+
 }  // namespace
+
+std::optional<check::Day> mixed_on(const Call& call) {
+    const auto text = call.value("--mixed");
+    if (!text) return std::nullopt;
+    if (const auto mixed = day(*text)) return mixed;
+    throw Stop{Exit::wrong_call, fmt::format("there is no day `{}`; a day is such as `--mixed 2026-12-03`", *text)};
+}
 
 bool says_how_much(const Call& call) {
     return call.has("--make") || call.has("--with") || for_uses(call);

@@ -30,6 +30,9 @@ namespace scruple::cli {
 /// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
 void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);
 
+/// The day of --mixed.
+[[nodiscard]] std::optional<check::Day> mixed_on(const Call& call);
+
 /// Every solution of the recipe, whichever one was named.
 [[nodiscard]] Meant whole(const driver::Loaded& loaded, const Meant& meant);
 

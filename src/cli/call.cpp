@@ -3,7 +3,20 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "commands.hpp"
+
 namespace scruple::cli {
+namespace {
+
+/// What is laid out on sheets can be drawn.
+bool is_drawn(std::string_view command) {
+    const CommandInfo* info = find_command(command);
+    return info != nullptr && std::ranges::find(info->options, "--paper") != info->options.end();
+}
+
+}  // namespace
 
 const std::vector<std::string>& Call::values(std::string_view option) const {
     static const std::vector<std::string> nothing;
@@ -24,7 +37,8 @@ As Call::as() const {
     if (format == "text") return As::text;
     if (format == "html") return As::html;
     if (format == "json") return As::json;
-    throw Stop{Exit::wrong_call, fmt::format("`--as {}` is no format; there are text, html and json", format)};
+    throw Stop{Exit::wrong_call, fmt::format("`--as {}` is no format of `{}`; there are text, html and json{}", format,
+                                             command, is_drawn(command) ? ", and pdf, svg and png" : "")};
 }
 
 }  // namespace scruple::cli

@@ -28,7 +28,9 @@ constexpr std::array option_table{
                "the form, strength or like chemical there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
     OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
-    OptionInfo{"--as", "FORMAT", 1, false, "--as html", "text, html or json; text otherwise"},
+    OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
+    OptionInfo{"--as", "FORMAT", 1, false, "--as html",
+               "text, html or json; for cards pdf, svg and png too; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all"},
 };
 
@@ -49,14 +51,15 @@ constexpr CommandInfo check_command{
     usual_options,
     check_examples};
 
-constexpr Options card_options = {"--make",    "--films", "--sheets", "--area", "--with", "--instead", "--from-shelf",
-                                  "--variant", "--bench", "--mixed",  "--at",   "--in",   "--as",      "--out"};
+constexpr Options card_options = {"--make",    "--films",      "--sheets",  "--area",  "--with",
+                                  "--instead", "--from-shelf", "--variant", "--bench", "--mixed",
+                                  "--at",      "--paper",      "--in",      "--as",    "--out"};
 constexpr Examples card_examples = {
     {"scruple card Heron part A --make 500ml", "half a litre of part A"},
     {"scruple card Heron working --films 6 135", "as much as six films take"},
     {"scruple card Heron part B --instead \"sodium carbonate (anhydrous)\"",
      "another form of it from the shelf, or made at the bench; the card says which way, and why"},
-    {"scruple card Heron --as html --out heron.html", "every solution of Heron as a page to print"},
+    {"scruple card Heron --as pdf --paper a5 --out heron.pdf", "every solution of Heron on sheets to print"},
 };
 constexpr CommandInfo card_command{
     "card",

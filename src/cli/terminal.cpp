@@ -30,6 +30,10 @@ void secure_streams() {
 bool wants_colour(Stream stream) {
     const char* no_colour = std::getenv("NO_COLOR");
     if (no_colour != nullptr && *no_colour != '\0') return false;
+    return is_terminal(stream);
+}
+
+bool is_terminal(Stream stream) {
     return ::isatty(static_cast<int>(stream)) == 1;
 }
 

@@ -16,6 +16,8 @@ void secure_streams();
 /// Colour is for terminals, and not where NO_COLOR is set to something (no-color.org).
 [[nodiscard]] bool wants_colour(Stream stream);
 
+[[nodiscard]] bool is_terminal(Stream stream);
+
 /// Columns of the terminal, 80 at most; 80 where there is none.
 [[nodiscard]] std::size_t width_of(Stream stream);
 

@@ -6,8 +6,8 @@
 #include "held.hpp"
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -40,7 +40,7 @@ Markup gather(const Card& card) {
         const std::string name = words::chemical(thing.chemical, thing.form);
         table.row({words::listed({name, thing.note, wanted}), thing.amount.with_unit()});
     }
-    return html::section("Put out on the bench", element("div", "class=\"gather\"", table.take()));
+    return html::section(words::gather_heading, element("div", "class=\"gather\"", table.take()));
 }
 
 Markup amount(const Work& work) {
@@ -86,14 +86,14 @@ Markup work(const Card& card) {
     Markup steps;
     for (const Work& line : card.work) steps += step(line);
     if (steps.text.empty()) return {};
-    return html::section("Mix, in this order", element("ol", "class=\"work\"", steps));
+    return html::section(words::work_heading, element("ol", "class=\"work\"", steps));
 }
 
 Markup end_checks(const Card& card) {
-    Markup all = element("p", html::box("clear, and nothing left at the bottom"));
+    Markup all = element("p", html::box(words::check_clear));
     all += element("p", html::to_write("colour"));
     for (const std::string& check : card.checks) all += element("p", html::to_write(check + ", found"));
-    return html::section("When it is mixed", all);
+    return html::section(words::checks_heading, all);
 }
 
 Markup tally() {
@@ -101,7 +101,7 @@ Markup tally() {
     for (int i = 0; i < words::tally_of_group; ++i) group += element("span", "class=\"box\"", Markup{});
     Markup all;
     for (int i = 0; i < words::tally_groups; ++i) all += element("span", group);
-    Markup both = element("p", "One box for each film or sheet that has gone through:");
+    Markup both = element("p", words::tally_label);
     both += element("div", "class=\"tally\"", all);
     return both;
 }
@@ -118,14 +118,13 @@ Markup life(const Card& card) {
     if (!card.use_within.empty()) all += element("p", "use within " + card.use_within);
     for (const std::string& rule : card.capacity) all += element("p", rule);
     if (words::wants_tally(card)) all += tally();
-    return html::section("How long and how much", all);
+    return html::section(words::life_heading, all);
 }
 
 Markup warnings(const Card& card) {
     std::vector<std::string> lines;
-    for (const plan::Warning& warning : card.warnings)
-        lines.push_back(fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name));
-    return html::section("Warnings", html::list(lines));
+    for (const plan::Warning& warning : card.warnings) lines.push_back(words::warning_line(warning));
+    return html::section(words::warnings_heading, html::list(lines));
 }
 
 Markup substituted(const Card& card) {
@@ -134,7 +133,7 @@ Markup substituted(const Card& card) {
         all += element("p", words::substitution_head(it));
         all += html::list(words::substitution(it));
     }
-    return html::section("What was substituted", all);
+    return html::section(words::substituted_heading, all);
 }
 
 Markup one_card(const Card& card) {
@@ -144,12 +143,12 @@ Markup one_card(const Card& card) {
     all += work(card);
     all += end_checks(card);
     all += life(card);
-    all += html::section(held_heading, held_html(card.contents, card.ph));
+    all += html::section(words::held_heading, held_html(card.contents, card.ph));
     all += substituted(card);
-    all += html::section("What was assumed", html::list(card.assumed));
+    all += html::section(words::assumed_heading, html::list(card.assumed));
     all += warnings(card);
-    all += html::section("Notes", html::list(card.notes));
-    all += html::section("From", html::list(card.sources));
+    all += html::section(words::notes_heading, html::list(card.notes));
+    all += html::section(words::sources_heading, html::list(card.sources));
     return element("article", all);
 }
 

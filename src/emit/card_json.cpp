@@ -6,8 +6,8 @@
 #include "held.hpp"
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {

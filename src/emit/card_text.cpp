@@ -5,9 +5,9 @@
 #include "cautions.hpp"
 #include "held.hpp"
 #include "layout.hpp"
+#include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "scruple/text/printable.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -35,7 +35,7 @@ void head(Sheet& sheet, const Card& card) {
 
 void gather(Sheet& sheet, const Card& card) {
     if (card.gather.empty()) return;
-    sheet.heading("Put out on the bench");
+    sheet.heading(words::gather_heading);
     AmountColumn amounts;
     for (const plan::Gathered& thing : card.gather) amounts.make_room(thing.amount.text, thing.amount.unit);
     for (const plan::Gathered& thing : card.gather) {
@@ -79,14 +79,14 @@ void step(Sheet& sheet, const Work& work, const AmountColumn& amounts) {
 }
 
 void work(Sheet& sheet, const Card& card) {
-    sheet.heading("Mix, in this order");
+    sheet.heading(words::work_heading);
     const AmountColumn amounts = amounts_of(card);
     for (const Work& line : card.work) step(sheet, line, amounts);
 }
 
 void end_checks(Sheet& sheet, const Card& card) {
-    sheet.heading("When it is mixed");
-    sheet.item("", "clear, and nothing left at the bottom", box);
+    sheet.heading(words::checks_heading);
+    sheet.item("", words::check_clear, box);
     sheet.item("", "colour", "______________");
     for (const std::string& check : card.checks) sheet.item("", check, "found ______________");
 }
@@ -95,14 +95,14 @@ void tally(Sheet& sheet) {
     std::vector<std::string> group(words::tally_of_group, std::string(box));
     const std::vector<std::string> row(words::tally_groups, words::listed(group, plan::unit_blank));
     sheet.blank();
-    sheet.item("", "One box for each film or sheet that has gone through:");
+    sheet.item("", words::tally_label);
     sheet.blank();
     sheet.item("", words::listed(row, wide_gap));
 }
 
 void life(Sheet& sheet, const Card& card) {
     if (card.keeps.empty() && card.use_within.empty() && card.capacity.empty()) return;
-    sheet.heading("How long and how much");
+    sheet.heading(words::life_heading);
     for (const plan::Life& life : card.keeps)
         sheet.item("", "keeps " + life.text,
                    fmt::format("use by {}", life.use_by ? plan::day_text(*life.use_by) : std::string(blank_date)));
@@ -113,7 +113,7 @@ void life(Sheet& sheet, const Card& card) {
 
 void contents(Sheet& sheet, const Card& card) {
     if (card.contents.empty()) return;
-    sheet.heading(held_heading);
+    sheet.heading(words::held_heading);
     add_held(sheet, card.contents, card.ph);
 }
 
@@ -125,7 +125,7 @@ void list(Sheet& sheet, std::string_view heading, const std::vector<std::string>
 
 void substituted(Sheet& sheet, const Card& card) {
     if (card.substituted.empty()) return;
-    sheet.heading("What was substituted");
+    sheet.heading(words::substituted_heading);
     for (const plan::Substitution& it : card.substituted) {
         sheet.item("- ", words::substitution_head(it));
         for (const std::string& line : words::substitution(it)) sheet.indented(2, line);
@@ -135,9 +135,8 @@ void substituted(Sheet& sheet, const Card& card) {
 
 void warnings(Sheet& sheet, const Card& card) {
     if (card.warnings.empty()) return;
-    sheet.heading("Warnings");
-    for (const plan::Warning& warning : card.warnings)
-        sheet.item("! ", fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name));
+    sheet.heading(words::warnings_heading);
+    for (const plan::Warning& warning : card.warnings) sheet.item("! ", words::warning_line(warning));
 }
 
 }  // namespace
@@ -152,10 +151,10 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     life(sheet, card);
     contents(sheet, card);
     substituted(sheet, card);
-    list(sheet, "What was assumed", card.assumed);
+    list(sheet, words::assumed_heading, card.assumed);
     warnings(sheet, card);
-    list(sheet, "Notes", card.notes);
-    list(sheet, "From", card.sources);
+    list(sheet, words::notes_heading, card.notes);
+    list(sheet, words::sources_heading, card.sources);
     return sheet.take();
 }
 

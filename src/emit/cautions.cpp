@@ -1,41 +1,33 @@
 // SPDX-License-Identifier: MIT
 #include "cautions.hpp"
 
-#include <fmt/format.h>
-
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {
-
-constexpr std::string_view heading = "Before you open anything";
 
 std::string line(const plan::Caution& caution) {
     return words::with_source(caution.text, caution.source);
 }
 
-std::string line(const plan::HazardRow& row) {
-    return words::with_source(fmt::format("{}: {}", row.chemical, words::hazards(row)), row.source);
-}
-
 }  // namespace
 
 void add_cautions(Sheet& sheet, const Cautions& cautions, const Hazards& hazards) {
-    sheet.heading(heading);
+    sheet.heading(words::cautions_heading);
     for (const plan::Caution& caution : cautions) {
         sheet.item("! ", line(caution));
         sheet.blank();
     }
-    for (const plan::HazardRow& row : hazards) sheet.item("  ", line(row));
+    for (const plan::HazardRow& row : hazards) sheet.item("  ", words::hazard_line(row));
     sheet.indented(2, words::check_the_sheet);
 }
 
 html::Markup cautions_html(const Cautions& cautions, const Hazards& hazards) {
     std::vector<std::string> lines;
     for (const plan::Caution& caution : cautions) lines.push_back(line(caution));
-    html::Markup all = html::element("h2", heading);
+    html::Markup all = html::element("h2", words::cautions_heading);
     all += html::list(lines);
-    for (const plan::HazardRow& row : hazards) all += html::element("p", line(row));
+    for (const plan::HazardRow& row : hazards) all += html::element("p", words::hazard_line(row));
     all += html::element("p", words::check_the_sheet);
     return html::element("section", "class=\"cautions\"", all);
 }

@@ -4,7 +4,7 @@
 #include "chemical_words.hpp"
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

@@ -3,7 +3,7 @@
 #include "chemical_words.hpp"
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

@@ -3,7 +3,7 @@
 
 #include "chemical_words.hpp"
 #include "layout.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

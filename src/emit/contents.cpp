@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include "held.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -48,7 +48,7 @@ void add_species(Sheet& sheet, const std::vector<SpeciesRow>& species) {
 void add_sheet(Sheet& sheet, const ContentsSheet& contents) {
     sheet.blank();
     sheet.item("", title(contents));
-    sheet.heading(held_heading);
+    sheet.heading(words::held_heading);
     add_held(sheet, contents.chemicals, contents.ph);
     add_species(sheet, contents.species);
     sheet.blank();
@@ -67,7 +67,7 @@ Markup article(const ContentsSheet& contents) {
     Markup apart = species.take();
     apart += element("p", taken_apart);
     Markup all = element("h1", title(contents));
-    all += html::section(held_heading, held_html(contents.chemicals, contents.ph));
+    all += html::section(words::held_heading, held_html(contents.chemicals, contents.ph));
     all += html::section(species_heading, apart);
     all += html::section(same_heading, html::list(same_lines(contents)));
     all += html::section("Left out", html::list(contents.left_out));

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -14,24 +14,6 @@ using plan::ContentRow;
 using plan::PhRow;
 
 constexpr int ph_places = 2;
-
-/// `± 1.1 %`: how far a content may be off.
-std::string give_or_take(const ContentRow& row) {
-    const double percent = row.give_or_take * 100;
-    return fmt::format("± {:.{}f}{}%", percent, percent < 1 ? 2 : 1, plan::unit_blank);
-}
-
-/// `pH at 20 °C`, or that none is given and why.
-std::string ph_head(const PhRow& row) {
-    return row.value ? fmt::format("pH at {:g}{}°C", row.celsius, plan::unit_blank) : "pH: " + row.text;
-}
-
-/// What makes its range wide, one thing a line.
-std::vector<std::string> ph_remarks(const PhRow& row) {
-    std::vector<std::string> lines;
-    for (const std::string& reason : row.widened_by) lines.push_back((lines.empty() ? "wide by " : "and by ") + reason);
-    return lines;
-}
 
 json::Value rounded(double value, int places) {
     return json::number(fmt::format("{:.{}f}", value, places));
@@ -44,21 +26,21 @@ void add_held(Sheet& sheet, const std::vector<ContentRow>& rows, const std::opti
     for (const ContentRow& row : rows)
         sheet.item("", words::chemical(row.chemical, row.form),
                    fmt::format("{:>10}   {:>10}   {:>8}", words::table_figure(row.g_per_l),
-                               words::table_figure(row.mol_per_l), give_or_take(row)));
+                               words::table_figure(row.mol_per_l), words::give_or_take(row)));
     if (!ph) return;
-    sheet.item("", ph_head(*ph), ph->value ? ph->text : "");
-    for (const std::string& line : ph_remarks(*ph)) sheet.indented(2, line);
+    sheet.item("", words::ph_head(*ph), ph->value ? ph->text : "");
+    for (const std::string& line : words::ph_remarks(*ph)) sheet.indented(2, line);
 }
 
 Markup held_html(const std::vector<ContentRow>& rows, const std::optional<PhRow>& ph) {
     html::Table table({"what", "form", "g/l", "mol/l", "or so"}, 3);
     for (const ContentRow& row : rows)
         table.row({row.chemical, row.form, words::table_figure(row.g_per_l), words::table_figure(row.mol_per_l),
-                   give_or_take(row)});
+                   words::give_or_take(row)});
     Markup all = table.take();
     if (!ph) return all;
-    all += element("p", ph_head(*ph) + (ph->value ? " " + ph->text : ""));
-    for (const std::string& line : ph_remarks(*ph)) all += element("p", line);
+    all += element("p", words::ph_head(*ph) + (ph->value ? " " + ph->text : ""));
+    for (const std::string& line : words::ph_remarks(*ph)) all += element("p", line);
     return all;
 }
 

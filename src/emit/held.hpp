@@ -3,7 +3,6 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include "html.hpp"
@@ -12,8 +11,6 @@
 #include "scruple/plan/card.hpp"
 
 namespace scruple::emit {
-
-inline constexpr std::string_view held_heading = "What is in it";
 
 /// Grams and moles a litre, how far they may be off, and the pH below them; without a heading.
 void add_held(Sheet& sheet, const std::vector<plan::ContentRow>& rows, const std::optional<plan::PhRow>& ph);

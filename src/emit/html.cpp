@@ -3,9 +3,9 @@
 
 #include <fmt/format.h>
 
+#include "scruple/emit/words.hpp"
 #include "scruple/text/printable.hpp"
 #include "style.hpp"
-#include "words.hpp"
 
 namespace scruple::emit::html {
 namespace {

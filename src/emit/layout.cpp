@@ -3,10 +3,10 @@
 
 #include <algorithm>
 
+#include "scruple/emit/words.hpp"
 #include "scruple/text/printable.hpp"
 #include "scruple/text/source.hpp"
 #include "scruple/text/wrap.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {

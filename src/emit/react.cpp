@@ -4,7 +4,7 @@
 
 #include "cautions.hpp"
 #include "scruple/emit/emit.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

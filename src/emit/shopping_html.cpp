@@ -3,8 +3,8 @@
 
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/emit/words.hpp"
 #include "shopping_words.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {

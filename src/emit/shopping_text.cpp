@@ -4,9 +4,9 @@
 #include <algorithm>
 
 #include "layout.hpp"
+#include "scruple/emit/words.hpp"
 #include "scruple/text/source.hpp"
 #include "shopping_words.hpp"
-#include "words.hpp"
 
 namespace scruple::emit {
 namespace {

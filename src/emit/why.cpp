@@ -5,7 +5,7 @@
 #include "html.hpp"
 #include "json.hpp"
 #include "layout.hpp"
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 #include <fmt/format.h>
 
@@ -125,6 +125,29 @@ std::string warnings_below(const plan::Card& card) {
     const bool one = card.warnings.size() == 1;
     return fmt::format("{} warning{} at the end of this card: read {} first.", card.warnings.size(), one ? "" : "s",
                        one ? "it" : "them");
+}
+
+std::string hazard_line(const plan::HazardRow& row) {
+    return with_source(fmt::format("{}: {}", row.chemical, hazards(row)), row.source);
+}
+
+std::string warning_line(const plan::Warning& warning) {
+    return fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name);
+}
+
+std::string give_or_take(const plan::ContentRow& row) {
+    const double percent = row.give_or_take * 100;
+    return fmt::format("± {:.{}f}{}%", percent, percent < 1 ? 2 : 1, plan::unit_blank);
+}
+
+std::string ph_head(const plan::PhRow& row) {
+    return row.value ? fmt::format("pH at {:g}{}°C", row.celsius, plan::unit_blank) : "pH: " + row.text;
+}
+
+std::vector<std::string> ph_remarks(const plan::PhRow& row) {
+    std::vector<std::string> lines;
+    for (const std::string& reason : row.widened_by) lines.push_back((lines.empty() ? "wide by " : "and by ") + reason);
+    return lines;
 }
 
 std::string table_figure(double value) {

@@ -9,13 +9,14 @@ import re
 import sys
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "plan", "emit", "driver", "cli"]
+LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "plan", "emit", "paper", "driver", "cli"]
 
 # Some things have one home: (what an #include line names, the folders under ROOT that may name it).
 ONE_HOME = [
     (re.compile(r"<CLI/"), ["src/cli"]),
     (re.compile(r"<tao/pegtl"), ["src/syntax", "grammar", "tests"]),
     (re.compile(r'"grammar/'), ["src/syntax", "grammar", "tests"]),
+    (re.compile(r"<(cairo|pango)"), ["src/paper"]),
     (re.compile(r"<iostream>"), ["src/cli", "tests"]),
 ]
 
@@ -30,7 +31,7 @@ def edges():
     for name, rest in RUNG_LINE.findall(text):
         rungs = re.search(r"\bRUNGS\s+([a-z\s]+)", rest)
         found[name] = rungs.group(1).split() if rungs else []
-    found["cli"] = ["driver"]  # the program, which is no library
+    found["cli"] = ["driver", "paper"]  # the program, which is no library
     return found
 
 

@@ -13,6 +13,23 @@ namespace scruple::emit::words {
 inline constexpr std::string_view no_caution = "no caution recorded";
 inline constexpr std::string_view check_the_sheet = "check the safety data sheet";
 
+// ---- the headings of a card, in their order ----
+
+inline constexpr std::string_view cautions_heading = "Before you open anything";
+inline constexpr std::string_view gather_heading = "Put out on the bench";
+inline constexpr std::string_view work_heading = "Mix, in this order";
+inline constexpr std::string_view checks_heading = "When it is mixed";
+inline constexpr std::string_view life_heading = "How long and how much";
+inline constexpr std::string_view held_heading = "What is in it";
+inline constexpr std::string_view substituted_heading = "What was substituted";
+inline constexpr std::string_view assumed_heading = "What was assumed";
+inline constexpr std::string_view warnings_heading = "Warnings";
+inline constexpr std::string_view notes_heading = "Notes";
+inline constexpr std::string_view sources_heading = "From";
+
+inline constexpr std::string_view check_clear = "clear, and nothing left at the bottom";
+inline constexpr std::string_view tally_label = "One box for each film or sheet that has gone through:";
+
 /// `, ` between the parts that say something.
 [[nodiscard]] std::string listed(const std::vector<std::string>& parts, std::string_view between = ", ");
 
@@ -49,6 +66,18 @@ inline constexpr std::string_view check_the_sheet = "check the safety data sheet
 [[nodiscard]] std::string hazards(const std::vector<std::string>& codes);
 /// The same for a card, where a caution in words may stand above instead.
 [[nodiscard]] std::string hazards(const plan::HazardRow& row);
+
+/// `sodium carbonate: H319 (EU CLP Annex VI)`
+[[nodiscard]] std::string hazard_line(const plan::HazardRow& row);
+/// `it would boil (too-hot)`
+[[nodiscard]] std::string warning_line(const plan::Warning& warning);
+
+/// `pH at 20 °C`, or that none is given and why.
+[[nodiscard]] std::string ph_head(const plan::PhRow& row);
+/// What makes its range wide, one thing a line.
+[[nodiscard]] std::vector<std::string> ph_remarks(const plan::PhRow& row);
+/// `± 1.1 %`: how far a content may be off.
+[[nodiscard]] std::string give_or_take(const plan::ContentRow& row);
 
 /// Whether the card has a use for boxes to tick, one a film or sheet that has gone through.
 [[nodiscard]] bool wants_tally(const plan::Card& card);

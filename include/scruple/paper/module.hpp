@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// What the drawing module offers. Loading Cairo, Pango and fonts takes longer than most commands do, so that they are
+// in a module of their own, which is loaded when something is drawn.
+#pragma once
+
+#include "scruple/paper/paper.hpp"
+
+namespace scruple::paper {
+
+/// The functions of paper.hpp.
+struct Module {
+    decltype(&cards) cards_to_paper;
+};
+
+/// The module's file, and the one function in it: extern "C" const Module* ().
+inline constexpr const char* module_file = "scruple-drawing.so";
+inline constexpr const char* module_entry = "scruple_drawing";
+
+}  // namespace scruple::paper

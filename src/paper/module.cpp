@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: MIT
+#include "scruple/paper/module.hpp"
+
+extern "C" __attribute__((visibility("default"))) const scruple::paper::Module* scruple_drawing() {
+    static constexpr scruple::paper::Module module{&scruple::paper::cards};
+    return &module;
+}

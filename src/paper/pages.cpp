@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "pages.hpp"
+
+#include <fmt/format.h>
+
+#include <memory>
+
+#include "column.hpp"
+
+namespace scruple::paper {
+namespace {
+
+constexpr double points_per_mm = 72 / 25.4;
+constexpr double margin_mm = 12;
+constexpr double foot_points = 24;
+
+/// What stands on one sheet, with the place of each block.
+struct Sheet {
+    struct Set {
+        Block block;
+        double y;
+    };
+    std::vector<Set> blocks;
+    double used = 0;
+};
+
+class Layout {
+  public:
+    Layout(Block head, double height) : head_(std::move(head)), height_(height) { sheets_.emplace_back(); }
+
+    std::vector<Sheet> run(const Blocks& blocks) {
+        for (std::size_t i = 0; i < blocks.size();) {
+            std::size_t end = i + 1;
+            while (end < blocks.size() && blocks[end - 1].stays_with_next) ++end;
+            put_together(blocks, i, end);
+            i = end;
+        }
+        return std::move(sheets_);
+    }
+
+  private:
+    [[nodiscard]] double room() const { return height_ - sheets_.back().used; }
+    [[nodiscard]] bool at_top() const { return sheets_.back().blocks.size() <= (sheets_.size() > 1 ? 1U : 0U); }
+
+    void put_together(const Blocks& blocks, std::size_t begin, std::size_t end) {
+        double height = 0;
+        for (std::size_t i = begin; i < end; ++i) height += blocks[i].before + blocks[i].height;
+        if (height > room() && !at_top() && height <= height_ - head_.height) turn();
+        for (std::size_t i = begin; i < end; ++i) put(blocks[i]);
+    }
+
+    void put(const Block& block) {
+        const bool long_one = block.height > height_ - head_.height && !block.pieces.empty();
+        if (long_one) {
+            for (const Block& piece : block.pieces) put(piece);
+            return;
+        }
+        if (block.before + block.height > room() && !at_top()) turn();
+        set(block);
+    }
+
+    void set(const Block& block) {
+        Sheet& sheet = sheets_.back();
+        const double y = sheet.used + (sheet.blocks.empty() ? 0 : block.before);
+        sheet.blocks.push_back({block, y});
+        sheet.used = y + block.height;
+    }
+
+    void turn() {
+        sheets_.emplace_back();
+        set(head_);
+    }
+
+    Block head_;
+    double height_;
+    std::vector<Sheet> sheets_;
+};
+
+Block foot(const Column& column, const std::string& title, std::size_t page, std::size_t pages) {
+    const std::string which = fmt::format("sheet {} of {}", page, pages);
+    return column.row({{{{title}}, {{which}}}, {110}, false, false});
+}
+
+}  // namespace
+
+Area area_of(const SheetSize& sheet) {
+    const double margin = margin_mm * points_per_mm;
+    return {margin, margin, sheet.width_mm * points_per_mm - 2 * margin,
+            sheet.height_mm * points_per_mm - 2 * margin - foot_points};
+}
+
+std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& size) {
+    const Area area = area_of(size);
+    const Column column(type, area.width);
+    Block head = stacked({column.words(document.title, {17, true}), column.rule(1.5)});
+    auto sheets = Layout(std::move(head), area.height).run(document.blocks);
+    std::vector<Page> pages;
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        const Block below = foot(column, document.title, i + 1, sheets.size());
+        pages.push_back({[sheet = std::move(sheets[i]), below, area](cairo_t* ink) {
+                             for (const auto& [block, y] : sheet.blocks) block.draw(ink, area.x, area.y + y);
+                             below.draw(ink, area.x, area.y + area.height + foot_points - below.height);
+                         },
+                         i == 0 ? document.title : ""});
+    }
+    return pages;
+}
+
+}  // namespace scruple::paper

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// Blocks laid out on sheets, and the sheets drawn.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "block.hpp"
+#include "scruple/paper/paper.hpp"
+#include "type.hpp"
+
+namespace scruple::paper {
+
+/// One document that begins a sheet of its own.
+struct Document {
+    std::string title;  ///< at the head of every sheet but the first, and in the bookmarks
+    Blocks blocks{};
+};
+
+/// A sheet's own place for the column of text, in points.
+struct Area {
+    double x = 0, y = 0, width = 0, height = 0;
+};
+[[nodiscard]] Area area_of(const SheetSize& sheet);
+
+/// One sheet: draws itself on a white ground.
+struct Page {
+    std::function<void(cairo_t* ink)> draw;
+    std::string bookmark{};  ///< empty: none
+};
+
+/// Blocks one below another; what does not fit goes on to the next sheet under the title again. At the foot the title
+/// and which sheet of how many.
+[[nodiscard]] std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& sheet);
+
+/// The bytes of a PDF, SVG or PNG. Throws std::runtime_error where Cairo cannot.
+[[nodiscard]] std::string drawn(const std::vector<Page>& pages, const std::string& title, const Printing& printing);
+
+}  // namespace scruple::paper
