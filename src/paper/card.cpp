@@ -86,13 +86,16 @@ class Composer {
         if (card.gather.empty()) return;
         heading(words::gather_heading);
         for (const plan::Gathered& thing : card.gather) {
+            const bool last = &thing == &card.gather.back();
             const std::string name = words::chemical(thing.chemical, thing.form);
             const std::string wanted = thing.optional ? "only if you want it" : "";
-            add(column_.row(
+            Block row = column_.row(
                 {{{{words::listed({name, thing.note, wanted})}}, {{thing.amount.with_unit(), amount_style}}},
                  {120},
                  true,
-                 true}));
+                 true});
+            row.stays_with_next = !last;
+            add(std::move(row));
         }
     }
 

@@ -9,6 +9,7 @@ namespace scruple::paper {
 namespace {
 
 constexpr const char* family = "DejaVu Sans";
+constexpr float leading = 1.08F;
 
 double points(int pango_units) {
     return static_cast<double>(pango_units) / PANGO_SCALE;
@@ -96,6 +97,7 @@ Setting Type::set(const Words& words, double width, Align align) const {
 
     if (width > 0) pango_layout_set_width(layout.get(), static_cast<int>(width * PANGO_SCALE));
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
+    pango_layout_set_line_spacing(layout.get(), leading);
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
     pango_layout_set_alignment(layout.get(), align == Align::left    ? PANGO_ALIGN_LEFT
                                              : align == Align::right ? PANGO_ALIGN_RIGHT
