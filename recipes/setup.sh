@@ -4,10 +4,10 @@
 # shellcheck disable=SC2034 # the lists are for those two
 
 build_needs="g++ cmake ninja-build pkgconf libfmt-dev libcli11-dev tao-pegtl-dev nlohmann-json3-dev libboost-dev
-    libutf8proc-dev libcairo2-dev libpango1.0-dev fonts-dejavu-core fonts-droid-fallback"
+    libutf8proc-dev libcairo2-dev libpango1.0-dev libqrencode-dev libmd-dev fonts-dejavu-core fonts-droid-fallback"
 
 test_needs="doctest-dev units openbabel python3 python3-periodictable python3-jsonschema clang-format clang-tidy
-    shellcheck mandoc bash zsh fish poppler-utils qpdf python3-pil"
+    shellcheck mandoc bash zsh fish poppler-utils qpdf zbar-tools python3-pil"
 
 coverage_needs="gcovr"
 

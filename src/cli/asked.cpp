@@ -84,15 +84,22 @@ void settle_asked(driver::Loaded& loaded) {
     if (!message.empty()) throw Stop{Exit::wrong_call, message};
 }
 
-const check::Addition& asked_addition(const driver::Loaded& loaded, std::string_view option) {
+std::vector<const check::Addition*> asked_additions(const driver::Loaded& loaded, std::string_view option) {
+    std::vector<const check::Addition*> all;
     for (const check::Section& section : loaded.checked.model.sections) {
         if (!is_asked(loaded, section.place.file) || loaded.sources[section.place.file].path != option) continue;
-        if (section.lines.size() != 1) break;
-        const auto* addition = std::get_if<check::Addition>(&section.lines.front());
-        if (addition != nullptr && addition->how == check::Addition::How::exactly && addition->shares.size() == 1)
-            return *addition;
+        const auto* addition =
+            section.lines.size() == 1 ? std::get_if<check::Addition>(&section.lines.front()) : nullptr;
+        if (addition == nullptr || addition->how != check::Addition::How::exactly || addition->shares.size() != 1)
+            throw wrong_amount(option);
+        all.push_back(addition);
     }
-    throw wrong_amount(option);
+    if (all.empty()) throw wrong_amount(option);
+    return all;
+}
+
+const check::Addition& asked_addition(const driver::Loaded& loaded, std::string_view option) {
+    return *asked_additions(loaded, option).front();
 }
 
 std::vector<check::Use> asked_uses(const driver::Loaded& loaded) {

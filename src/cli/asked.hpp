@@ -37,6 +37,9 @@ void settle_asked(driver::Loaded& loaded);
 
 /// The one amount that an option asked for; throws Stop where the option holds something else.
 [[nodiscard]] const check::Addition& asked_addition(const driver::Loaded& loaded, std::string_view option);
+/// The amounts of an option that was given several times, in that order.
+[[nodiscard]] std::vector<const check::Addition*> asked_additions(const driver::Loaded& loaded,
+                                                                  std::string_view option);
 /// Films, sheets and areas of all options together.
 [[nodiscard]] std::vector<check::Use> asked_uses(const driver::Loaded& loaded);
 

@@ -28,6 +28,16 @@ constexpr std::array option_table{
                "the form, strength or like chemical there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
     OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
+    OptionInfo{"--bottles", "NUMBERxVOLUME", 1, true, "--bottles 2x500ml",
+               "one label for each bottle; may be said several times"},
+    OptionInfo{"--batch", "WORDS", 1, false, "--batch 7", "the batch that is in it"},
+    OptionInfo{"--label", "WIDTHxHEIGHT", 1, false, "--label 98x68",
+               "how large a label is in millimetres; from 74x52 on it has the hazard statements"},
+    OptionInfo{"--grid", "COLUMNSxROWS", 1, false, "--grid 2x4", "how many labels are on a sheet"},
+    OptionInfo{"--first", "LEFTxTOP", 1, false, "--first 9x12.5",
+               "millimetres to the first label; otherwise they stand in the middle of the sheet"},
+    OptionInfo{"--between", "ACROSSxDOWN", 1, false, "--between 2.5x0",
+               "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
                "text, html or json; for cards pdf, svg and png too; text otherwise"},
@@ -72,6 +82,24 @@ constexpr CommandInfo card_command{
     "gets its card, one after the other.",
     card_options,
     card_examples};
+
+constexpr Options labels_options = {"--bottles", "--mixed",   "--batch", "--variant", "--label", "--grid",
+                                    "--first",   "--between", "--paper", "--in",      "--as",    "--out"};
+constexpr Examples labels_examples = {
+    {"scruple labels Heron part A --bottles 2x500ml --mixed 2026-12-03 --as pdf --out heron-labels.pdf",
+     "two labels, with the dates filled in"},
+    {"scruple labels Heron --label 60x30 --grid 3x9 --as pdf --out small.pdf", "small ones, without hazard statements"},
+};
+constexpr CommandInfo labels_command{"labels",
+                                     "RECIPE [SECTION]",
+                                     "print bottle labels for a recipe, or for one of its solutions",
+                                     "Name and part, how to use it, what is known of dates, batch and volume, and "
+                                     "lines to write the rest on. The hazard "
+                                     "statements are those recorded for each chemical in it; nobody has classified the "
+                                     "mixture, so check the safety data "
+                                     "sheets. The square code carries the same, and which version of the recipe it is.",
+                                     labels_options,
+                                     labels_examples};
 
 constexpr Options scaled_options = {"--make",       "--films",   "--sheets", "--area", "--with", "--instead",
                                     "--from-shelf", "--variant", "--in",     "--as",   "--out"};
@@ -205,9 +233,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,     scaled_command, shopping_command,
-                                   tidy_command,     chemical_command, weigh_command,  react_command,
-                                   contents_command, why_command,      help_command};
+constexpr std::array command_table{check_command,    card_command,     labels_command,   scaled_command,
+                                   shopping_command, tidy_command,     chemical_command, weigh_command,
+                                   react_command,    contents_command, why_command,      help_command};
 
 }  // namespace
 

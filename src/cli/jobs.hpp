@@ -16,6 +16,7 @@ struct Outcome {
 
 [[nodiscard]] Outcome check_job(const Call& call);
 [[nodiscard]] Outcome card_job(const Call& call);
+[[nodiscard]] Outcome labels_job(const Call& call);
 [[nodiscard]] Outcome scaled_job(const Call& call);
 [[nodiscard]] Outcome shopping_job(const Call& call);
 [[nodiscard]] Outcome tidy_job(const Call& call);

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "scruple/plan/calendar.hpp"
 #include "scruple/quantity/exact.hpp"
 
 namespace scruple::emit::words {
@@ -125,6 +126,41 @@ std::string warnings_below(const plan::Card& card) {
     const bool one = card.warnings.size() == 1;
     return fmt::format("{} warning{} at the end of this card: read {} first.", card.warnings.size(), one ? "" : "s",
                        one ? "it" : "them");
+}
+
+std::string label_strength(const plan::Label& label) {
+    return listed({label.strength, listed(label.uses, "; ")}, ": ");
+}
+
+std::string label_chemical(const plan::LabelHazard& hazard) {
+    return hazard.signal.empty() ? hazard.chemical + ": " : fmt::format("{}: {}: ", hazard.chemical, hazard.signal);
+}
+
+std::string label_statements(const plan::LabelHazard& hazard) {
+    if (!hazard.statements.empty()) return listed(hazard.statements, "; ");
+    return hazard.cautioned ? "no hazard statement recorded; see the caution on its card" : std::string(no_caution);
+}
+
+namespace {
+
+std::string day_or_blank(const std::optional<check::Day>& day) {
+    return day ? plan::day_text(*day) : "";
+}
+
+std::string use_by(const plan::Life& life) {
+    if (life.text.ends_with("half full")) return "half full, use by";
+    return life.text.ends_with("full") ? "full, use by" : "use by";
+}
+
+}  // namespace
+
+std::vector<LabelFact> label_facts(const plan::Label& label) {
+    std::vector<LabelFact> facts{{"mixed on", day_or_blank(label.mixed_on)}};
+    for (const plan::Life& life : label.keeps) facts.push_back({use_by(life), day_or_blank(life.use_by)});
+    if (!label.use_within.empty()) facts.push_back({"use within", with_units_kept(label.use_within)});
+    facts.push_back({"batch", label.batch});
+    facts.push_back({"volume", label.volume ? label.volume->with_unit() : ""});
+    return facts;
 }
 
 std::string hazard_line(const plan::HazardRow& row) {

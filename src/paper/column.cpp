@@ -21,9 +21,9 @@ void line(cairo_t* ink, double x, double y, double to_x, double to_y, double thi
     cairo_stroke(ink);
 }
 
-void box(cairo_t* ink, double x, double y) {
-    cairo_set_line_width(ink, 1.2);
-    cairo_rectangle(ink, x + 0.6, y + 0.6, box_side - 1.2, box_side - 1.2);
+void box(cairo_t* ink, double x, double y, double side) {
+    cairo_set_line_width(ink, side / 12);
+    cairo_rectangle(ink, x + side / 24, y + side / 24, side * 11 / 12, side * 11 / 12);
     cairo_stroke(ink);
 }
 
@@ -48,12 +48,15 @@ struct Placed {
     Setting label;
     double x = 0, y = 0;
 
+    /// Boxes are as large beside the words as they are beside body type.
+    [[nodiscard]] double scale() const { return field.style.points / body.points; }
+
     [[nodiscard]] double width() const {
         switch (field.what) {
             case Field::What::box:
-                return box_side + beside_box + label.width();
+                return (box_side + beside_box) * scale() + label.width();
             case Field::What::line:
-                return label.width() + beside_box + field.line_points;
+                return label.width() + beside_box * scale() + field.line_points;
             case Field::What::words:
                 return label.width();
         }
@@ -64,12 +67,12 @@ struct Placed {
         const double baseline = top + y + label.baseline();
         double at = left + x;
         if (field.what == Field::What::box) {
-            box(ink, at, baseline - box_side + 2);
-            at += box_side + beside_box;
+            box(ink, at, baseline - (box_side - 2) * scale(), box_side * scale());
+            at += (box_side + beside_box) * scale();
         }
         label.draw(ink, at, top + y);
         if (field.what != Field::What::line) return;
-        at += label.width() + beside_box;
+        at += label.width() + beside_box * scale();
         line(ink, at, baseline + 2, at + field.line_points, baseline + 2, thin);
     }
 };
@@ -116,14 +119,14 @@ Block Column::fields(const std::vector<Field>& fields) const {
     std::vector<Placed> placed;
     double x = 0, y = 0, height = 0;
     for (const Field& field : fields) {
-        Placed one{field, type_.set({{field.label}}, width_ * 0.8), 0, 0};
+        Placed one{field, type_.set({{field.label, field.style}}, width_ * 0.8), 0, 0};
         if (x > 0 && x + one.width() > width_) {
             x = 0;
-            y = height + gap;
+            y = height + gap * one.scale();
         }
         one.x = x;
         one.y = y;
-        x += one.width() + between_fields;
+        x += one.width() + between_fields * one.scale();
         height = std::max(height, y + one.label.height());
         placed.push_back(std::move(one));
     }
@@ -145,7 +148,7 @@ Block Column::row(const Row& row) const {
     for (const Setting& cell : cells) height = std::max(height, baseline - cell.baseline() + cell.height());
     const double below = row.ruled ? 3 : 0;
     const auto draw = [=, widths = row.widths, width = width_, ruled = row.ruled](cairo_t* ink, double x, double y) {
-        if (lead > 0) box(ink, x, y + baseline - box_side + 2);
+        if (lead > 0) box(ink, x, y + baseline - box_side + 2, box_side);
         double at = x + width - right;
         for (std::size_t i = 0; i < cells.size(); ++i) {
             cells[i].draw(ink, i == 0 ? x + lead : at, y + baseline - cells[i].baseline());

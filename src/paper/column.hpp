@@ -16,6 +16,7 @@ struct Field {
     enum class What : std::uint8_t { box, line, words } what = What::box;
     std::string label{};
     double line_points = 80;
+    Style style = body;
 };
 
 /// One row of a table: cells from the second on stand at the right of their columns.

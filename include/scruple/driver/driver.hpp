@@ -50,6 +50,10 @@ struct Loaded {
 [[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder,
                                                  std::vector<text::Source> asked = {});
 
+/// Which version of a recipe it is: the SHA-256 (FIPS 180-4) of its text from its heading to the next recipe's or other
+/// block's, line ends as LF and blanks at the ends of lines left out; 64 hexadecimal digits.
+[[nodiscard]] std::string digest_of(const Loaded& loaded, check::Id recipe);
+
 /// The warnings that stand in the lines of a solution and in its recipe's own: they go on its card.
 [[nodiscard]] std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section);
 

@@ -9,6 +9,7 @@
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/contents_sheet.hpp"
+#include "scruple/plan/label.hpp"
 #include "scruple/plan/react.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/swap.hpp"
@@ -26,6 +27,10 @@ struct TextStyle {
 [[nodiscard]] std::string card_html(std::span<const plan::Card> cards);
 /// One card is an object; several are {"kind":"cards","cards":[…]}.
 [[nodiscard]] std::string card_json(std::span<const plan::Card> cards);
+
+[[nodiscard]] std::string labels_text(std::span<const plan::Label> labels, const TextStyle& style);
+[[nodiscard]] std::string labels_html(std::span<const plan::Label> labels);
+[[nodiscard]] std::string labels_json(std::span<const plan::Label> labels);
 
 [[nodiscard]] std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style);
 [[nodiscard]] std::string shopping_html(const plan::ShoppingList& list);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/label.hpp"
 
 namespace scruple::emit::words {
 
@@ -78,6 +79,22 @@ inline constexpr std::string_view tally_label = "One box for each film or sheet 
 [[nodiscard]] std::vector<std::string> ph_remarks(const plan::PhRow& row);
 /// `± 1.1 %`: how far a content may be off.
 [[nodiscard]] std::string give_or_take(const plan::ContentRow& row);
+
+/// What a label says before its hazard statements, and after them.
+inline constexpr std::string_view label_hazards =
+    "Not for drinking; out of reach of children. Of the chemicals in it, not of the mixture:";
+inline constexpr std::string_view label_see_sheets = "Read the data sheets.";  // where there is room for no more
+inline constexpr std::string_view label_reminder = "Recorded, not proved: check the safety data sheets.";
+/// `STOCK: 1+3`
+[[nodiscard]] std::string label_strength(const plan::Label& label);
+/// `hydroquinone: Danger: ` and `H302 harmful if swallowed; …`
+[[nodiscard]] std::string label_chemical(const plan::LabelHazard& hazard);
+[[nodiscard]] std::string label_statements(const plan::LabelHazard& hazard);
+/// What is known, or is to be written: `mixed on` and `2026-12-03`.
+struct LabelFact {
+    std::string what, value;
+};
+[[nodiscard]] std::vector<LabelFact> label_facts(const plan::Label& label);
 
 /// Whether the card has a use for boxes to tick, one a film or sheet that has gone through.
 [[nodiscard]] bool wants_tally(const plan::Card& card);

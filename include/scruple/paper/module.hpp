@@ -10,6 +10,7 @@ namespace scruple::paper {
 /// The functions of paper.hpp.
 struct Module {
     decltype(&cards) cards_to_paper;
+    decltype(&labels) labels_to_paper;
 };
 
 /// The module's file, and the one function in it: extern "C" const Module* ().

@@ -8,8 +8,10 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <variant>
 
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/label.hpp"
 
 namespace scruple::paper {
 
@@ -36,5 +38,27 @@ struct Printing {
 
 /// Each card begins a sheet of its own. Body type has 14 points, amounts 22.
 [[nodiscard]] std::string cards(std::span<const plan::Card> cards, const Printing& printing);
+
+/// Labels side by side and below one another, as a sheet of stickers has them.
+struct LabelGrid {
+    double width_mm = 98, height_mm = 68;   ///< of one label
+    int columns = 2, rows = 4;              ///< on a sheet
+    std::optional<double> left_mm, top_mm;  ///< to the first label; nullopt: the whole stands in the middle
+    double gap_x_mm = 0, gap_y_mm = 0;      ///< between labels; 0: a thin line to cut along
+};
+
+/// From this size a label bears the hazard statements: Regulation (EC) No 1272/2008, annex I, table 1.3.
+inline constexpr double hazard_label_width_mm = 74, hazard_label_height_mm = 52;
+
+/// A label whose words need more room than it has.
+struct Misfit {
+    std::string name;
+    double height_mm = 0;  ///< that would do, at the same width
+};
+
+/// Each on a label of its own, in type as large as there is room for; hazard statements have 6.5 points and more, which
+/// makes an x 1.25 mm high. A Misfit where the least type is too large.
+[[nodiscard]] std::variant<std::string, Misfit> labels(std::span<const plan::Label> labels, const LabelGrid& grid,
+                                                       const Printing& printing);
 
 }  // namespace scruple::paper
