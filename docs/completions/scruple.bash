@@ -4,7 +4,8 @@
 
 _scruple_options() {
     case $1 in
-    card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --at --in --as --out --help ;;
+    card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --at --paper --in --as --out --help ;;
+    labels) echo --bottles --mixed --batch --variant --label --grid --first --between --paper --in --as --out --help ;;
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
@@ -43,7 +44,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card scaled shopping tidy chemical weigh react contents why help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card labels scaled shopping tidy chemical weigh react contents why help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -61,11 +62,11 @@ _scruple() {
             return
         fi
         case $command in
-        card | scaled | contents | why) _scruple_next_words recipes ;;
+        card | labels | scaled | contents | why) _scruple_next_words recipes ;;
         shopping) _scruple_next_words plans ;;
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
+        help) COMPREPLY=(check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
             conversion bench supplier log process plan format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

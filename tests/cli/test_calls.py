@@ -85,7 +85,7 @@ class WrongCalls(Workspace):
         self.assertIn("--films 6 135", self.refused("card", "Tern", "--films", "6"))
 
     def test_unknown_formats_and_days(self):
-        self.assertIn("text, html and json", self.refused("card", "Tern", "--as", "pdf"))
+        self.assertIn("text, html and json", self.refused("check", "--as", "pdf"))
         for day in ("2026-02-30", "3.12.2026", "2026-1-1", "26-12-03aa", ""):
             self.assertIn("no day", self.refused("card", "Tern", "--mixed", day))
 
