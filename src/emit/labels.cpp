@@ -38,7 +38,7 @@ Markup article(const Label& label) {
     all += element("p", label.is_a);
     all += element("p", "class=\"makes\"", words::label_strength(label));
     for (const auto& [what, value] : words::label_facts(label))
-        all += element("p", value.empty() ? html::to_write(what) : html::words(what + " " + value));
+        all += element("p", value.empty() ? html::to_write(what) : html::words(fmt::format("{} {}", what, value)));
     std::vector<std::string> hazards;
     for (const plan::LabelHazard& hazard : label.hazards)
         hazards.push_back(words::label_chemical(hazard) + words::label_statements(hazard));

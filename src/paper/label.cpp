@@ -152,7 +152,8 @@ Page page_of(std::vector<Block> blocks, const LabelGrid& grid, const Places& at)
                 for (std::size_t i = 0; i < blocks.size(); ++i) {
                     const auto columns = static_cast<std::size_t>(grid.columns);
                     const double x = at.left + static_cast<double>(i % columns) * at.step_x;
-                    const double y = at.top + static_cast<double>(i / columns) * at.step_y;
+                    const std::size_t row = i / columns;
+                    const double y = at.top + static_cast<double>(row) * at.step_y;
                     if (grid.gap_x_mm <= 0 || grid.gap_y_mm <= 0) {
                         cairo_set_line_width(ink, 0.3);
                         cairo_rectangle(ink, x, y, at.width, at.height);

@@ -32,7 +32,7 @@ struct Page {
 
 /// Blocks one below another; what does not fit goes on to the next sheet under the title again. At the foot the title
 /// and which sheet of how many.
-[[nodiscard]] std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& sheet);
+[[nodiscard]] std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& size);
 
 /// The bytes of a PDF, SVG or PNG. Throws std::runtime_error where Cairo cannot.
 [[nodiscard]] std::string drawn(const std::vector<Page>& pages, const std::string& title, const Printing& printing);

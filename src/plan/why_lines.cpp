@@ -130,7 +130,7 @@ Exact WhyLines::moles_of(const Addition& product, const Exact& measure, Id form)
 
 Exact WhyLines::grams_of(const Exact& mol, const Chemical& chemical, Id form) {
     molar_mass(chemical, form);
-    const Exact grams = mol * chemical.forms[form].molar_mass;
+    Exact grams = mol * chemical.forms[form].molar_mass;
     say(fmt::format("{} × {}", with_unit(mol, "mol"), molar_mass_text(chemical.forms[form])), with_unit(grams, "g"),
         arithmetic);
     return grams;

@@ -12,6 +12,7 @@ CALLS = {
     "card": ["card", "Medlar", "part", "A"],
     "cards": ["card", "Medlar"],
     "scaled": ["scaled", "Medlar", "--make", "500ml"],
+    "labels": ["labels", "Medlar", "--mixed", "2026-12-03", "--bottles", "2x500ml"],
     "shopping": ["shopping", "December"],
     "chemical": ["chemical", "borax"],
     "weigh": ["weigh", "5 g borax (decahydrate)"],
