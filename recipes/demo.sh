@@ -48,6 +48,9 @@ card sloe.html Sloe --make 1l
 card sloe-without-citrate.html Sloe --make 1l --instead "sodium citrate"
 card bullace.html Bullace --make 2l
 card mulberry-tone.html Mulberry bath tone --make 500ml
+scruple card Medlar --mixed 2026-12-01 --as pdf --paper a5 --out $out/medlar.pdf
+scruple labels Medlar --bottles 500ml --mixed 2026-12-01 --as pdf --out $out/medlar-labels.pdf
+scruple shopping December --as pdf --paper a5 --out $out/shopping-december.pdf
 scruple card Medlar part B --make 500ml --as json --out $out/medlar-part-b.json
 scruple scaled Medlar --make 500ml --out $out/medlar-500ml.scruple
 scruple shopping December --out $out/shopping-december.txt

@@ -12,7 +12,8 @@ _scruple_options() {
     contents) echo --at --instead --from-shelf --variant --in --as --out --help ;;
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
-    check | shopping | chemical | help) echo --in --as --out --help ;;
+    shopping) echo --paper --in --as --out --help ;;
+    check | chemical | help) echo --in --as --out --help ;;
     esac
 }
 

@@ -33,7 +33,7 @@ complete -c scruple -l help -d 'show how it is called'
 set --local all check card labels scaled shopping tidy chemical weigh react contents why help
 complete -c scruple -n "__scruple_command $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
-complete -c scruple -n '__scruple_command card labels' -l as -x -a 'pdf svg png' -d 'format'
+complete -c scruple -n '__scruple_command card labels shopping' -l as -x -a 'pdf svg png' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
 
 complete -c scruple -n '__scruple_command card scaled why' -l make -x -d 'volume to make'
@@ -47,7 +47,7 @@ complete -c scruple -n '__scruple_command card labels scaled contents why' -l va
 complete -c scruple -n '__scruple_command card why' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
 complete -c scruple -n '__scruple_command card labels' -l mixed -x -d 'day of mixing'
 complete -c scruple -n '__scruple_command card contents' -l at -x -d 'how warm it is for the pH'
-complete -c scruple -n '__scruple_command card labels' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
+complete -c scruple -n '__scruple_command card labels shopping' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
 complete -c scruple -n '__scruple_command labels' -l bottles -x -d 'number and volume of the bottles'
 complete -c scruple -n '__scruple_command labels' -l batch -x -d 'the batch in them'
 complete -c scruple -n '__scruple_command labels' -l label -x -d 'size of a label in millimetres'

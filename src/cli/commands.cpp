@@ -40,7 +40,7 @@ constexpr std::array option_table{
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards pdf, svg and png too; text otherwise"},
+               "text, html or json; for cards, labels and shopping pdf, svg and png too; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all"},
 };
 
@@ -118,8 +118,10 @@ constexpr CommandInfo scaled_command{
     scaled_options,
     scaled_examples};
 
+constexpr Options shopping_options = {"--paper", "--in", "--as", "--out"};
 constexpr Examples shopping_examples = {
     {"scruple shopping December", "the list for the plan called December"},
+    {"scruple shopping December --as pdf --paper a5 --out december.pdf", "the same on sheets to take along"},
 };
 constexpr CommandInfo shopping_command{
     "shopping",
@@ -127,7 +129,7 @@ constexpr CommandInfo shopping_command{
     "say what has to be mixed and bought for a plan",
     "Counts from the films and sheets of the plan through its processes to chemicals, less what the log says is on "
     "hand, rounded up to the packs of your suppliers. The only plan there is need not be named.",
-    usual_options,
+    shopping_options,
     shopping_examples};
 
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};

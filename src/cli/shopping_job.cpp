@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "drawing.hpp"
 #include "jobs.hpp"
 #include "names.hpp"
+#include "printing.hpp"
 #include "scruple/emit/emit.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
@@ -17,9 +19,11 @@ check::Id plan_of(const Call& call, const driver::Loaded& loaded) {
 }  // namespace
 
 Outcome shopping_job(const Call& call) {
-    const As as = call.as();
+    const auto printing = asked_printing(call);
+    const As as = printing ? As::text : call.as();
     const driver::Loaded loaded = open_for_the_bench(call);
     const plan::ShoppingList list = plan::shopping_list(loaded.checked.model, plan_of(call, loaded));
+    if (printing) return {Exit::fine, drawing().shopping_to_paper(list, *printing), {}};
     switch (as) {
         case As::text:
             return {Exit::fine, emit::shopping_text(list, {width_of(Stream::out)}), {}};

@@ -3,8 +3,8 @@
 
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/emit/shopping_words.hpp"
 #include "scruple/emit/words.hpp"
-#include "shopping_words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -33,7 +33,7 @@ Markup solutions(const ShoppingList& list) {
         one += html::list(need.because);
         all += element("li", one);
     }
-    return errands("To mix", all);
+    return errands(words::mix_heading, all);
 }
 
 Markup errand(const ChemicalNeed& need) {
@@ -63,21 +63,21 @@ Markup sums(const ShoppingList& list) {
     for (const plan::PostageRow& row : list.postage)
         table.row({"postage from " + row.supplier, words::money(row.cost, row.currency)});
     for (const auto& [currency, cost] : list.totals) table.row({"all together", words::money(cost, currency)});
-    return html::section("What it costs", table.take());
+    return html::section(words::cost_heading, table.take());
 }
 
 }  // namespace
 
 std::string shopping_html(const plan::ShoppingList& list) {
-    const std::string title = "Shopping for " + list.plan;
+    const std::string title = words::shopping_title(list);
     Markup all = element("h1", title);
     all += element("p", fmt::format("{} to {}", list.first_day, list.last_day));
     all += solutions(list);
-    all += errands(list, Errand::buy, "To buy");
-    all += errands(list, Errand::nobody_sells, "Needed, and in no price list");
-    all += errands(list, Errand::enough, "Enough on the shelf");
+    all += errands(list, Errand::buy, words::buy_heading);
+    all += errands(list, Errand::nobody_sells, words::nobody_sells_heading);
+    all += errands(list, Errand::enough, words::enough_heading);
     all += sums(list);
-    all += html::section("Warnings", html::list(list.warnings));
+    all += html::section(words::warnings_heading, html::list(list.warnings));
     return html::page(title, element("main", element("article", all)));
 }
 

@@ -2,7 +2,7 @@
 // A shopping list as JSON: docs/schemas/shopping.json says what is in it.
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
-#include "shopping_words.hpp"
+#include "scruple/emit/shopping_words.hpp"
 
 namespace scruple::emit {
 namespace {

@@ -4,9 +4,9 @@
 #include <algorithm>
 
 #include "layout.hpp"
+#include "scruple/emit/shopping_words.hpp"
 #include "scruple/emit/words.hpp"
 #include "scruple/text/source.hpp"
-#include "shopping_words.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -25,7 +25,7 @@ void because(Sheet& sheet, std::size_t indent, const std::vector<std::string>& r
 
 void solutions(Sheet& sheet, const ShoppingList& list) {
     if (list.solutions.empty()) return;
-    sheet.heading("To mix");
+    sheet.heading(words::mix_heading);
     AmountColumn amounts;
     for (const plan::SolutionNeed& need : list.solutions) amounts.make_room(need.to_mix.text, need.to_mix.unit);
     for (const plan::SolutionNeed& need : list.solutions) {
@@ -66,7 +66,7 @@ void errands(Sheet& sheet, const ShoppingList& list, Errand which, std::string_v
 
 void sums(Sheet& sheet, const ShoppingList& list) {
     if (list.postage.empty() && list.totals.empty()) return;
-    sheet.heading("What it costs");
+    sheet.heading(words::cost_heading);
     for (const plan::PostageRow& row : list.postage)
         sheet.item("", "postage from " + row.supplier, words::money(row.cost, row.currency));
     for (const auto& [currency, cost] : list.totals) sheet.item("", "all together", words::money(cost, currency));
@@ -77,14 +77,14 @@ void sums(Sheet& sheet, const ShoppingList& list) {
 std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style) {
     Sheet sheet(style);
     sheet.blank();
-    sheet.item("", "Shopping for " + list.plan);
+    sheet.item("", words::shopping_title(list));
     sheet.item("", fmt::format("{} to {}", list.first_day, list.last_day));
     solutions(sheet, list);
-    errands(sheet, list, Errand::buy, "To buy");
-    errands(sheet, list, Errand::nobody_sells, "Needed, and in no price list");
-    errands(sheet, list, Errand::enough, "Enough on the shelf");
+    errands(sheet, list, Errand::buy, words::buy_heading);
+    errands(sheet, list, Errand::nobody_sells, words::nobody_sells_heading);
+    errands(sheet, list, Errand::enough, words::enough_heading);
     sums(sheet, list);
-    if (!list.warnings.empty()) sheet.heading("Warnings");
+    if (!list.warnings.empty()) sheet.heading(words::warnings_heading);
     for (const std::string& warning : list.warnings) sheet.item("! ", warning);
     return sheet.take();
 }

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "shopping_words.hpp"
+#include "scruple/emit/shopping_words.hpp"
 
 #include <fmt/format.h>
 
 #include "scruple/emit/words.hpp"
 
 namespace scruple::emit::words {
+
+std::string shopping_title(const plan::ShoppingList& list) {
+    return "Shopping for " + list.plan;
+}
 
 std::string money(const quantity::Exact& value) {
     std::string text = quantity::decimal_text(value, 2);

@@ -13,6 +13,7 @@ constexpr double thick = 2.4;
 constexpr double between_fields = 16;
 constexpr double beside_mark = 16;
 constexpr double beside_box = 6;
+constexpr double least_cell = 40;
 
 void line(cairo_t* ink, double x, double y, double to_x, double to_y, double thickness) {
     cairo_set_line_width(ink, thickness);
@@ -135,24 +136,28 @@ Block Column::fields(const std::vector<Field>& fields) const {
             }};
 }
 
+/// The cells after the first stay on one line, and their columns are as wide as that takes.
 Block Column::row(const Row& row) const {
     const double lead = row.box ? box_side + beside_box : 0;
-    const double right = std::accumulate(row.widths.begin(), row.widths.end(), 0.0);
-    std::vector<Setting> cells;
-    double height = 0, baseline = 0;
-    for (std::size_t i = 0; i < row.cells.size(); ++i) {
-        const double width = i == 0 ? std::max(width_ - right - lead - gap, 40.0) : row.widths[i - 1];
-        cells.push_back(type_.set(row.cells[i], width, i == 0 ? Align::left : Align::right));
-        baseline = std::max(baseline, cells.back().baseline());
+    std::vector<Setting> cells(1, type_.set({}));
+    std::vector<double> widths = row.widths;
+    for (std::size_t i = 1; i < row.cells.size(); ++i) {
+        cells.push_back(type_.set(row.cells[i]));
+        widths[i - 1] = std::max(widths[i - 1], cells.back().width() + gap);
     }
+    const double right = std::accumulate(widths.begin(), widths.end(), 0.0);
+    cells.front() = type_.set(row.cells.front(), std::max(width_ - right - lead - gap, least_cell));
+    double height = 0, baseline = 0;
+    for (const Setting& cell : cells) baseline = std::max(baseline, cell.baseline());
     for (const Setting& cell : cells) height = std::max(height, baseline - cell.baseline() + cell.height());
     const double below = row.ruled ? 3 : 0;
-    const auto draw = [=, widths = row.widths, width = width_, ruled = row.ruled](cairo_t* ink, double x, double y) {
+    const auto draw = [=, width = width_, ruled = row.ruled](cairo_t* ink, double x, double y) {
         if (lead > 0) box(ink, x, y + baseline - box_side + 2, box_side);
+        cells.front().draw(ink, x + lead, y + baseline - cells.front().baseline());
         double at = x + width - right;
-        for (std::size_t i = 0; i < cells.size(); ++i) {
-            cells[i].draw(ink, i == 0 ? x + lead : at, y + baseline - cells[i].baseline());
-            if (i > 0) at += widths[i - 1];
+        for (std::size_t i = 1; i < cells.size(); ++i) {
+            at += widths[i - 1];
+            cells[i].draw(ink, at - cells[i].width(), y + baseline - cells[i].baseline());
         }
         if (ruled) line(ink, x, y + height + below - thin, x + width, y + height + below - thin, thin);
     };

@@ -2,6 +2,7 @@
 // Sheets as the bytes of a PDF, SVG or PNG.
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
+#include <fmt/format.h>
 
 #include <cmath>
 #include <stdexcept>
@@ -78,10 +79,11 @@ std::string pdf(const std::vector<Page>& pages, const std::string& title, const 
     const std::string day = printing.day ? plan::day_text(*printing.day) + "T00:00:00Z" : std::string();
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, day.c_str());
     const Ink ink(cairo_create(surface.get()));
-    for (const Page& page : pages) {
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const Page& page = pages[i];
         if (!page.bookmark.empty())
-            cairo_pdf_surface_add_outline(surface.get(), CAIRO_PDF_OUTLINE_ROOT, page.bookmark.c_str(), "page=1",
-                                          CAIRO_PDF_OUTLINE_FLAG_OPEN);
+            cairo_pdf_surface_add_outline(surface.get(), CAIRO_PDF_OUTLINE_ROOT, page.bookmark.c_str(),
+                                          fmt::format("page={}", i + 1).c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
         black(ink.get());
         page.draw(ink.get());
         cairo_show_page(ink.get());

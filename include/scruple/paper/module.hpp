@@ -11,6 +11,7 @@ namespace scruple::paper {
 struct Module {
     decltype(&cards) cards_to_paper;
     decltype(&labels) labels_to_paper;
+    decltype(&shopping) shopping_to_paper;
 };
 
 /// The module's file, and the one function in it: extern "C" const Module* ().

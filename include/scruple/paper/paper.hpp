@@ -12,6 +12,7 @@
 
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/label.hpp"
+#include "scruple/plan/shopping.hpp"
 
 namespace scruple::paper {
 
@@ -38,6 +39,8 @@ struct Printing {
 
 /// Each card begins a sheet of its own. Body type has 14 points, amounts 22.
 [[nodiscard]] std::string cards(std::span<const plan::Card> cards, const Printing& printing);
+
+[[nodiscard]] std::string shopping(const plan::ShoppingList& list, const Printing& printing);
 
 /// Labels side by side and below one another, as a sheet of stickers has them.
 struct LabelGrid {

@@ -3,10 +3,20 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "scruple/plan/shopping.hpp"
 
 namespace scruple::emit::words {
+
+inline constexpr std::string_view mix_heading = "To mix";
+inline constexpr std::string_view buy_heading = "To buy";
+inline constexpr std::string_view nobody_sells_heading = "Needed, and in no price list";
+inline constexpr std::string_view enough_heading = "Enough on the shelf";
+inline constexpr std::string_view cost_heading = "What it costs";
+
+/// `Shopping for December`
+[[nodiscard]] std::string shopping_title(const plan::ShoppingList& list);
 
 /// `17.80`: two places, always.
 [[nodiscard]] std::string money(const quantity::Exact& value);
@@ -15,7 +25,6 @@ namespace scruple::emit::words {
 enum class Errand { buy, nobody_sells, enough };
 [[nodiscard]] Errand errand_of(const plan::ChemicalNeed& need);
 
-/// `2 × 500 g`
 /// Whether it comes out of the packs that are bought for another row.
 [[nodiscard]] bool comes_along(const plan::ChemicalNeed& need);
 /// `2 × 500 g`; a dash where it comes along with another row.
