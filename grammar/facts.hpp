@@ -136,14 +136,35 @@ struct postage_charge : seq<money> {};
 struct free_over : seq<lit<"none over">, gap, money> {};
 struct postage : seq<lit<"postage">, gap, postage_charge, opt<sep, free_over>, ends> {};
 
-struct fact : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix,
-                     replenish, expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density,
-                     takes_up, hazard, cas, in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area,
-                     balance, measure, dropper, bottles, postage> {};
+// ---- of what must not meet ------------------------------------------------------------------------
+
+struct met_role : seq<lit<"acts as">, gap, words> {};
+struct met_substance : seq<substance> {};
+struct met : seq<not_at<lit<"at least">, gap>, choice<met_role, met_substance>> {};
+struct met_least : seq<lit<"at least">, gap, quantity_said, item_end> {};
+struct one_of_these : seq<lit<"one of">, gap, met, star<sep, met>, opt<sep, met_least>, ends> {};
+struct in_doubt : seq<lit<"in doubt">, gap, met, star<sep, met>, ends> {};
+struct ph_limit_word : any_of<"below pH", "above pH"> {};
+struct ph_limit : seq<ph_limit_word, gap, number_said, ends> {};
+struct warmer_than : seq<lit<"warmer than">, gap, quantity_said, ends> {};
+struct lethal : seq<lit<"lethal">, gap, free_text, ends> {};
+struct harmful : seq<lit<"harmful">, gap, free_text, ends> {};
+
+struct not_because : not_at<lit<"because">, edge> {};
+struct accepted : choice<quoted_name, seq<not_because, first_word, star<gap, not_because, name_word>>> {};
+struct because : seq<lit<"because">, gap, quoted> {};
+struct accept : seq<lit<"accept">, gap, accepted, opt<gap, because>, ends> {};
+
+struct fact
+    : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix, replenish,
+             expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density, takes_up, hazard, cas,
+             in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area, balance, measure, dropper,
+             bottles, postage, one_of_these, in_doubt, ph_limit, warmer_than, lethal, harmful, accept> {};
 struct fact_word
     : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants", "dilute",
              "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as", "dissolves", "density",
              "takes up", "hazard", "cas", "in water", "escapes", "pair", "bystander", "salt of", "reaction", "excess",
-             "vessel", "area", "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage"> {};
+             "vessel", "area", "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage", "one of",
+             "in doubt", "below pH", "above pH", "warmer than", "lethal", "harmful", "accept"> {};
 
 }  // namespace scruple::grammar

@@ -3,18 +3,12 @@
 #include <algorithm>
 #include <map>
 
-#include "formulas.hpp"
+#include "in_water.hpp"
 #include "passes.hpp"
 
 namespace scruple::check {
-namespace {
 
-using chemistry::Formula;
-using diagnostics::Kind;
-
-/// The atoms and the charge, as a key. Ions without carbon count the same whether water is written into them or
-/// not: BO2- is B(OH)4-, and B4O7-2 is B4O5(OH)4-2. With carbon that would confuse one thing with another.
-std::string key_of(const Formula& formula) {
+std::string ion_key(const chemistry::Formula& formula) {
     std::map<std::string_view, Exact> atoms;
     for (const auto& [element, count] : formula.atoms) atoms[chemistry::symbol(element)] = count;
     if (formula.charge != 0 && !atoms.contains("C")) {
@@ -25,6 +19,10 @@ std::string key_of(const Formula& formula) {
     for (const auto& [symbol, count] : atoms) key += ' ' + std::string(symbol) + count.ratio_text();
     return key;
 }
+
+namespace {
+
+using diagnostics::Kind;
 
 bool is_proton(const Ion& ion) {
     return ion.text == "H+";
@@ -75,6 +73,7 @@ class Gatherer {
     Id add(AcidBase::Known known, const std::string& key, Id chemical) {
         const auto id = static_cast<Id>(table_.known.size());
         table_.known.push_back(std::move(known));
+        table_.known.back().key = key;
         everywhere_[key].push_back(id);
         if (chemical != none) own_[chemical].emplace(key, id);
         return id;
@@ -82,7 +81,7 @@ class Gatherer {
 
     Id add_component(const Ion& first, Id chemical) {
         const chemistry::Species species{.charge = first.formula.charge, .component = table_.components++};
-        return add({first.text, species, {}}, key_of(first.formula), chemical);
+        return add({first.text, species, {}}, ion_key(first.formula), chemical);
     }
 
     // ---- the `in water` lines of one chemical are a chain ----
@@ -108,7 +107,7 @@ class Gatherer {
         return has(id, half_of(line.left).thing) || has(id, half_of(line.right).thing);
     }
     [[nodiscard]] bool has(Id id, const Ion* thing) const {
-        return thing != nullptr && own_[id].contains(key_of(thing->formula));
+        return thing != nullptr && own_[id].contains(ion_key(thing->formula));
     }
 
     /// a A + p H+ + w H2O -> b B + q H+ + v H2O, of which one is known and the other new.
@@ -124,7 +123,7 @@ class Gatherer {
         const Half& from = forward ? left : right;
         const Half& to = forward ? right : left;
         if (to.thing->coefficient != 1) return false;
-        AcidBase::Known made = table_.known[own_[id].at(key_of(from.thing->formula))];
+        AcidBase::Known made = table_.known[own_[id].at(ion_key(from.thing->formula))];
         const int times = from.thing->coefficient;
         made.text = to.thing->text;
         made.species.charge = to.thing->formula.charge;
@@ -133,7 +132,7 @@ class Gatherer {
         made.species.waters = times * made.species.waters + from.waters - to.waters;
         for (auto& weighed : made.constants) weighed.weight *= times;
         made.constants.push_back({constant, forward ? 1 : -1});
-        add(std::move(made), key_of(to.thing->formula), id);
+        add(std::move(made), ion_key(to.thing->formula), id);
         return true;
     }
 
@@ -143,7 +142,7 @@ class Gatherer {
         const chemistry::Species species{.charge = right.thing->formula.charge,
                                          .protons = left.protons - right.protons,
                                          .waters = left.waters - right.waters};
-        add({right.thing->text, species, {{constant, 1}}}, key_of(right.thing->formula), id);
+        add({right.thing->text, species, {{constant, 1}}}, ion_key(right.thing->formula), id);
         return true;
     }
 
@@ -152,7 +151,7 @@ class Gatherer {
     void add_bystanders(const Chemical& chemical) {
         const auto id = static_cast<Id>(&chemical - model_.chemicals.data());
         for (const auto& [ion, source] : chemical.bystanders) {
-            const auto key = key_of(ion.formula);
+            const auto key = ion_key(ion.formula);
             const bool charged = ion.formula.charge != 0;
             if (charged && everywhere_.contains(key))
                 own_[id].emplace(key, everywhere_[key].front());
@@ -163,12 +162,12 @@ class Gatherer {
 
     void add_pairs_and_gases(const Chemical& chemical) {
         for (const auto& pair : chemical.pairs)
-            for (const Id one : everywhere_[key_of(pair.one.formula)])
-                for (const Id other : everywhere_[key_of(pair.other.formula)])
+            for (const Id one : everywhere_[ion_key(pair.one.formula)])
+                for (const Id other : everywhere_[ion_key(pair.other.formula)])
                     table_.pairs.push_back({one, other, pair.epsilon, pair.give_or_take.value_or(usual_pair)});
         for (const auto& escape : chemical.escapes) {
             const auto& mine = own_[static_cast<Id>(&chemical - model_.chemicals.data())];
-            const auto at = mine.find(key_of(escape.molecule.formula));
+            const auto at = mine.find(ion_key(escape.molecule.formula));
             if (at != mine.end()) table_.gases.push_back({at->second, escape.constant, escape.in_air_atm});
         }
     }
@@ -194,7 +193,7 @@ class Gatherer {
 
     /// Its own lines come first, then those of its acid, then the only other chemical's that has such an ion.
     Id find(Id id, const Ion& ion) const {
-        const auto key = key_of(ion.formula);
+        const auto key = ion_key(ion.formula);
         for (const Id owner : {id, model_.chemicals[id].salt_of}) {
             if (owner == none) continue;
             if (const auto at = own_[owner].find(key); at != own_[owner].end()) return at->second;

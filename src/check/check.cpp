@@ -63,8 +63,9 @@ class Checker {
 
     /// Whether a block of the library has not been overridden by one of the user's.
     bool still_meant(const Block& block) {
-        const auto& place =
-            block.kind == SyntaxBlock::chemical ? model().chemicals[block.id].place : model().formats[block.id].place;
+        const auto& place = block.kind == SyntaxBlock::chemical  ? model().chemicals[block.id].place
+                            : block.kind == SyntaxBlock::meeting ? model().meetings[block.id].place
+                                                                 : model().formats[block.id].place;
         return place.file == block.file && place.statement == block.heading;
     }
 
@@ -80,7 +81,9 @@ class Checker {
 
     void report_if_empty(BlockContext context) {
         const auto& block = context.block;
-        if (block.heading == none || block.kind == SyntaxBlock::chemical || block.kind == SyntaxBlock::format) return;
+        if (block.heading == none || block.kind == SyntaxBlock::chemical || block.kind == SyntaxBlock::format ||
+            block.kind == SyntaxBlock::meeting)
+            return;
         const auto& statements = context.reader.tree.statements;
         for (auto i = block.begin; i < block.end; ++i) {
             if (!std::holds_alternative<syntax::CommentOnly>(statements[i].node)) return;
@@ -122,6 +125,9 @@ class Checker {
                 break;
             case SyntaxBlock::plan:
                 with(context, model().plans, read_plan);
+                break;
+            case SyntaxBlock::meeting:
+                if (block.id == none || still_meant(block)) with(context, model().meetings, read_meeting);
                 break;
             case SyntaxBlock::log:
                 read_log(context, logs_[static_cast<std::size_t>(&block - blocks_.data())]);
@@ -194,6 +200,7 @@ class Checker {
             judge_expectations(section_reader, id, tables);
             judge_ph(section_reader, id, tables);
         }
+        judge_meetings(model(), tables, out());
     }
 
     const Workspace& workspace_;

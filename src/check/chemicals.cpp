@@ -71,6 +71,8 @@ class ChemicalReader {
                 return true;
             case syntax::Words::Of::is_a:
             case syntax::Words::Of::strength:
+            case syntax::Words::Of::lethal:
+            case syntax::Words::Of::harmful:
                 return false;
         }
         return false;

@@ -83,6 +83,8 @@ class ConversionReader {
                 return true;
             case syntax::Words::Of::is_a:
             case syntax::Words::Of::strength:
+            case syntax::Words::Of::lethal:
+            case syntax::Words::Of::harmful:
                 return false;
         }
         return false;

@@ -141,7 +141,10 @@ class Definer {
                 block.id = enter(model_.plans, model_.plan_names, title);
                 break;
             case SyntaxBlock::format:
-                open_format(block, title);
+                open_in_place(block, model_.formats, model_.format_names, title);
+                break;
+            case SyntaxBlock::meeting:
+                open_in_place(block, model_.meetings, model_.meeting_names, title);
                 break;
         }
     }
@@ -238,16 +241,20 @@ class Definer {
         model_.sections.push_back({.kind = SectionKind::conversion, .place = place_});
     }
 
-    void open_format(Block& block, std::string_view title) {
-        const auto found = model_.format_names.find(normal_);
-        if (found != model_.format_names.end() && model_.formats[found->second].built_in && !built_in()) {
+    /// A block of the user's takes the place of one in the library.
+    template <class T>
+    void open_in_place(Block& block, std::vector<T>& all, std::unordered_map<std::string, Id>& names,
+                       std::string_view title) {
+        const auto found = names.find(normal_);
+        if (found == names.end() || !all[found->second].built_in || built_in()) {
+            block.id = enter(all, names, title);
+        } else {
             block.id = found->second;
-            model_.formats[block.id] = {
-                .name = title, .area_cm2 = {}, .source = {}, .place = place_, .built_in = false};
-            return;
+            all[block.id] = {};
+            all[block.id].name = title;
+            all[block.id].place = place_;
         }
-        block.id = enter(model_.formats, model_.format_names, title);
-        model_.formats[block.id].built_in = built_in();
+        all[block.id].built_in = built_in();
     }
 
     // ---- helpers ----

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // `bench`, `supplier` and `process` blocks, and lines before any heading.
+#include "meetings.hpp"
 #include "passes.hpp"
 #include "uses.hpp"
 
@@ -145,6 +146,10 @@ void read_process(BlockContext context, Process& process) {
         reader, block,
         overloaded{[&](const syntax::ProcessEntry& line) {
                        read_stage(reader, line, process);
+                       return true;
+                   },
+                   [&](const syntax::Accept& line) {
+                       read_acceptance(reader, line, process.accepts);
                        return true;
                    },
                    [](const syntax::Words& words) { return is_remark(words); }, [](const auto&) { return false; }});

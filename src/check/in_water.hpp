@@ -11,4 +11,9 @@ void read_escape(Reader& reader, const syntax::Equilibrium& line, Chemical& chem
 void read_pair(Reader& reader, const syntax::Interaction& line, Chemical& chemical);
 void read_bystanders(Reader& reader, const syntax::Bystanders& line, Chemical& chemical);
 
+/// The atoms and the charge of an ion or a molecule, as a key. Ions without carbon count the same whether water is
+/// written into them or not: BO2- is B(OH)4-, and B4O7-2 is B4O5(OH)4-2. With carbon that would confuse one thing with
+/// another.
+[[nodiscard]] std::string ion_key(const chemistry::Formula& formula);
+
 }  // namespace scruple::check

@@ -31,6 +31,8 @@ void read_recipe(BlockContext context, Recipe& recipe, Section* whole);
 void read_section(BlockContext context, Section& section);
 void read_conversion(BlockContext context, Conversion& conversion, Section& section);
 
+void read_meeting(BlockContext context, Meeting& meeting);
+
 void read_supplier(BlockContext context, Supplier& supplier);
 void read_process(BlockContext context, Process& process);
 void read_plan(BlockContext context, Plan& plan);
@@ -47,6 +49,9 @@ void find_amounts(Reader& reader, Model& model, Id section);
 void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
+/// What must not meet and does, in each solution and from bath to bath of each process; what is accepted of it goes
+/// into the model.
+void judge_meetings(Model& model, std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
 /// Solutions that go into themselves, each circle once.
 void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 

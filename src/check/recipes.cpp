@@ -4,6 +4,7 @@
 
 #include "expected.hpp"
 #include "lines.hpp"
+#include "meetings.hpp"
 #include "passes.hpp"
 #include "uses.hpp"
 #include "volumes.hpp"
@@ -50,6 +51,9 @@ class SectionReader {
                 return recipe_ != nullptr && take_once(recipe_->is_a, text, "is a");
             case Of::strength:
                 return recipe_ != nullptr && take_once(recipe_->strength, text, "strength");
+            case Of::lethal:
+            case Of::harmful:
+                return false;
         }
         return false;
     }
@@ -59,6 +63,11 @@ class SectionReader {
         return true;
     }
     bool take(const syntax::Variants&) { return recipe_ != nullptr; }  // read before the lines: read_variants
+
+    bool take(const syntax::Accept& line) {
+        read_acceptance(reader_, line, recipe_ != nullptr ? recipe_->accepts : section_->accepts);
+        return true;
+    }
 
     // Facts of a solution; a recipe of parts alone may state them for all.
     bool take(const syntax::Keeps& line) {

@@ -38,6 +38,10 @@ std::string_view text_fact(syntax::Words::Of of) {
             return "a `caution` line";
         case syntax::Words::Of::note:
             return "a `note` line";
+        case syntax::Words::Of::lethal:
+            return "a `lethal` line";
+        case syntax::Words::Of::harmful:
+            return "a `harmful` line";
     }
     return "";
 }
@@ -71,8 +75,14 @@ constexpr std::string_view of_process = "it under a `process` heading";
 constexpr std::string_view of_chemical = "it under a `chemical` heading";
 constexpr std::string_view of_conversion = "it under a `conversion of` heading";
 constexpr std::string_view of_format = "it under a `format` heading";
+constexpr std::string_view of_meeting = "it under a `meeting` heading";
+constexpr std::string_view of_what_meets = "it in a recipe, in one of its parts or in a process";
 constexpr std::string_view of_recipe = "it right under a `recipe` heading";
 constexpr std::string_view of_solution = "it in a recipe or in one of its parts";
+
+bool says_danger(const syntax::Words& words) {
+    return words.of == syntax::Words::Of::lethal || words.of == syntax::Words::Of::harmful;
+}
 
 /// The block that takes such a line.
 std::string_view home_of(const syntax::Node& node) {
@@ -99,8 +109,12 @@ std::string_view home_of(const syntax::Node& node) {
                                  [](const syntax::Excess&) { return of_conversion; },
                                  [](const syntax::Vessel&) { return of_conversion; },
                                  [](const syntax::Area&) { return of_format; },
+                                 [](const syntax::Meets&) { return of_meeting; },
+                                 [](const syntax::PhLimit&) { return of_meeting; },
+                                 [](const syntax::WarmerThan&) { return of_meeting; },
+                                 [](const syntax::Accept&) { return of_what_meets; },
                                  [](const syntax::Variants&) { return of_recipe; },
-                                 [](const syntax::Words&) { return of_recipe; },
+                                 [](const syntax::Words& n) { return says_danger(n) ? of_meeting : of_recipe; },
                                  [](const auto&) { return of_solution; }},
                       node);
 }
@@ -182,6 +196,8 @@ std::string_view words_for(syntax::Block kind) {
             return "a plan";
         case syntax::Block::format:
             return "a `format` block";
+        case syntax::Block::meeting:
+            return "a `meeting` block";
     }
     return "";
 }
@@ -216,6 +232,12 @@ std::string words_for(const syntax::Node& node) {
                    [&](const syntax::Excess&) { return words("an `excess` line"); },
                    [&](const syntax::Vessel&) { return words("a `vessel` line"); },
                    [&](const syntax::Area&) { return words("an `area` line"); },
+                   [&](const syntax::Meets& n) {
+                       return words(n.of == syntax::Meets::Of::one_of ? "a `one of` line" : "an `in doubt` line");
+                   },
+                   [&](const syntax::PhLimit&) { return words("a limit of pH"); },
+                   [&](const syntax::WarmerThan&) { return words("a `warmer than` line"); },
+                   [&](const syntax::Accept&) { return words("an `accept` line"); },
                    [&](const syntax::Instrument&) { return words("a line about an instrument"); },
                    [&](const syntax::Dropper&) { return words("a `dropper` line"); },
                    [&](const syntax::Bottles&) { return words("a `bottle` line"); },

@@ -104,6 +104,16 @@ constexpr std::array block_table{
     2026-12-12   24 sheets 8x10 in through print line
     each Thursday from 2026-12-10 to 2026-12-31   4 films 120 through roll film
 )"},
+    BlockInfo{"meeting",
+              "what must not meet, and what comes of it; adds to the library, or takes the place of one there",
+              R"(meeting acid on sulfide
+    lethal     "H2S gas, which kills"
+    one of     S-2, at least 0.1 mmol/l
+    below pH   9
+    in doubt   acts as acid, Al+3
+    note       no acid near sulfide
+    caution    "Outdoors or under extraction."
+)"},
     BlockInfo{"format", "the area of a kind of film, where no width and height say it", R"(format 135
     area       80 sq in from "our own measuring"
 )"},

@@ -95,6 +95,15 @@ int keyword_words(const syntax::Equilibrium& fact) {
 int keyword_words(const syntax::SaltOf&) {
     return 2;
 }
+int keyword_words(const syntax::Meets&) {
+    return 2;
+}
+int keyword_words(const syntax::PhLimit&) {
+    return 2;
+}
+int keyword_words(const syntax::WarmerThan&) {
+    return 2;
+}
 template <class Fact>
 int keyword_words(const Fact&) {
     return 1;

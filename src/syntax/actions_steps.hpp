@@ -2,7 +2,7 @@
 // Actions of grammar/steps.hpp, and of the details that ingredients share with steps.
 #pragma once
 
-#include "actions_in_water.hpp"
+#include "actions_meetings.hpp"
 
 namespace scruple::syntax {
 

@@ -140,6 +140,8 @@ inline Block block_of(std::string_view word) {
             return Block::supplier;
         case 'l':
             return Block::log;
+        case 'm':
+            return Block::meeting;
         default:
             return Block::format;
     }

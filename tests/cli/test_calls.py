@@ -6,7 +6,7 @@ from support import FAULTS, FAULTY, HERON, TERN, TROUBLE, WRONG_CALL, Workspace
 
 COMMANDS = ["check", "card", "scaled", "shopping", "tidy", "chemical", "weigh", "react", "contents", "why", "help"]
 BLOCKS = ["recipe", "part", "bath", "working", "replenisher", "chemical", "conversion", "bench", "supplier", "log",
-          "process", "plan", "format"]
+          "process", "plan", "meeting", "format"]
 
 
 class Help(Workspace):

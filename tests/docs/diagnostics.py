@@ -12,6 +12,7 @@ CASES = ROOT / "tests/cases/check"
 SAMPLES = ROOT / "src/cli/kind_samples.inc"
 
 ENTRY = re.compile(r"^// ---- (.+?) ----$|^SCRUPLE_KIND\((\w+), \"([\w-]+)\", (\w+),(.*?)\)$", re.M | re.S)
+PART = re.compile(r'^#include "(scruple/diagnostics/\w+\.inc)"$', re.M)
 STRING = re.compile(r'"((?:[^"\\]|\\.)*)"(,?)')
 
 HEAD = """# Diagnostics
@@ -25,6 +26,12 @@ terminal.
 An *error* stops the work: nothing is printed for the bench until it is put right. A *warning* is something to look
 at before you mix, and the card comes all the same. *Advice* is worth a thought.
 """
+
+
+def table():
+    """The table with its parts in their places."""
+    return PART.sub(lambda part: (ROOT / "include" / part[1]).read_text(encoding="utf-8"),
+                    TABLE.read_text(encoding="utf-8"))
 
 
 def strings(arguments):
@@ -65,7 +72,7 @@ def quoted(text):
 def samples():
     text = "// SPDX-License-Identifier: MIT\n// From tests/cases/check by tests/docs/diagnostics.py --write.\n"
     text += "// clang-format off\n"
-    for group, _, name, _, _ in ENTRY.findall(TABLE.read_text(encoding="utf-8")):
+    for group, _, name, _, _ in ENTRY.findall(table()):
         if not group and sample_of(name):
             text += f"KindSample{{{', '.join(quoted(part) for part in (name, *sample_of(name)))}}},\n"
     return text + "// clang-format on\n"
@@ -82,7 +89,7 @@ def section(name, severity, arguments):
 
 def page():
     text = HEAD
-    for group, _, name, severity, arguments in ENTRY.findall(TABLE.read_text(encoding="utf-8")):
+    for group, _, name, severity, arguments in ENTRY.findall(table()):
         text += f"\n## {group[0].upper()}{group[1:]}\n" if group else section(name, severity, arguments)
     return text
 
@@ -92,7 +99,7 @@ def main():
         PAGE.write_text(page(), encoding="utf-8")
         SAMPLES.write_text(samples(), encoding="utf-8")
         return 0
-    kinds = TABLE.read_text(encoding="utf-8").count("\nSCRUPLE_KIND(")
+    kinds = table().count("\nSCRUPLE_KIND(")
     same = PAGE.read_text(encoding="utf-8") == page() and SAMPLES.read_text(encoding="utf-8") == samples() and page().count("\n### ") == kinds
     print("docs/diagnostics.md and the samples are as the table and the cases have them" if same else
           "docs/diagnostics.md or the samples are stale: python3 tests/docs/diagnostics.py --write")

@@ -188,6 +188,15 @@ class Teller {
         at(tree_.quantities, it.quantity);
         put(it.source);
     }
+    void put(const Met& it) { tell_all(it.role, it.what); }
+    void tell(const Meets& it) {
+        put(it.of);
+        run(tree_.met, it.any);
+        at(tree_.quantities, it.at_least);
+    }
+    void tell(const PhLimit& it) { tell_all(it.above, it.ph); }
+    void tell(const WarmerThan& it) { at(tree_.quantities, it.quantity); }
+    void tell(const Accept& it) { tell_all(it.meeting, it.reason); }
     void tell(const Instrument& it) {
         put(it.what);
         at(tree_.quantities, it.division);

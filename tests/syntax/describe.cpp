@@ -16,7 +16,7 @@ class Describer {
 
     void operator()(const Heading& node) {
         constexpr std::array names = {"recipe", "part",     "bath", "working", "replenisher", "chemical", "conversion",
-                                      "bench",  "supplier", "log",  "process", "plan",        "format"};
+                                      "bench",  "supplier", "log",  "process", "plan",        "format",   "meeting"};
         say("block", names[static_cast<std::size_t>(node.block)]);
         substance("title", node.title);
     }
@@ -116,6 +116,24 @@ class Describer {
     void operator()(const Area& node) {
         quantity("area", node.quantity);
         name("from", node.source);
+    }
+    void operator()(const Meets& node) {
+        for (const auto& met : Tree::run(tree_.met, node.any)) {
+            if (met.role)
+                name("acts as", met.what.name);
+            else
+                substance("what", met.what);
+        }
+        quantity("at least", node.at_least);
+    }
+    void operator()(const PhLimit& node) {
+        if (node.above) say("above", "yes");
+        say("pH", text(node.ph));
+    }
+    void operator()(const WarmerThan& node) { quantity("temperature", node.quantity); }
+    void operator()(const Accept& node) {
+        name("meeting", node.meeting);
+        name("because", node.reason);
     }
     void operator()(const Instrument& node) {
         constexpr std::array names = {"balance", "graduate", "syringe", "jug"};

@@ -72,7 +72,8 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
         overloaded{
             [](const Heading& heading) { return heading_kind(heading); },
             [](const Words& words) {
-                return named(words.of, std::array{"is_a", "strength_is", "source", "caution", "note"});
+                return named(words.of,
+                             std::array{"is_a", "strength_is", "source", "caution", "note", "lethal", "harmful"});
             },
             [](const Keeps&) { return std::string("keeps"); },
             [](const UseWithin&) { return std::string("use_within"); },
@@ -102,6 +103,12 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
             [](const Excess&) { return std::string("excess"); },
             [](const Vessel&) { return std::string("vessel"); },
             [](const Area&) { return std::string("area"); },
+            [](const Meets& line) {
+                return named(line.of, std::array{"one_of_these", "in_doubt"});
+            },
+            [](const PhLimit&) { return std::string("ph_limit"); },
+            [](const WarmerThan&) { return std::string("warmer_than"); },
+            [](const Accept&) { return std::string("accept"); },
             [](const Instrument& instrument) {
                 return std::string(instrument.what == Instrument::What::balance ? "balance" : "measure");
             },

@@ -32,6 +32,7 @@ struct AcidBase {
         std::string_view text;
         chemistry::Species species;  ///< its component is a number of this table's; log_k is left at 0
         std::vector<Weighed> constants;
+        std::string key{};  ///< atoms and charge, as ion_key() says
     };
     struct Pair {
         std::uint32_t one, other;  ///< of known

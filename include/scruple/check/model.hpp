@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "scruple/check/acid_base.hpp"
+#include "scruple/check/meeting.hpp"
 #include "scruple/check/seldom.hpp"
 #include "scruple/chemistry/formula.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
@@ -22,30 +23,7 @@
 
 namespace scruple::check {
 
-using quantity::Exact;
-using Id = std::uint32_t;
-inline constexpr Id none = 0xFFFFFFFF;
-
-/// Where something is written: the statement's index finds it in the syntax tree again.
-struct Place {
-    text::FileId file = 0;
-    text::Span span;
-    std::uint32_t statement = none;
-};
-
-/// Exact values; low == high where one value is meant.
-struct Interval {
-    Exact low{}, high{};
-};
-
 // ---- chemicals --------------------------------------------------------------------------------
-
-/// `20 % w/v`, `28 % w/w`, `1 mol/l`
-struct Strength {
-    Exact value{};
-    quantity::Unit unit = quantity::Unit::none;
-    friend bool operator==(const Strength&, const Strength&) = default;
-};
 
 struct Form {
     std::string_view name{};  ///< `decahydrate`; the chemical's only form may be called anything
@@ -264,6 +242,7 @@ struct Section {
     std::vector<CapacityRule> capacity{};
     std::optional<Replenishment> replenish{};
     std::vector<Expectation> expects{};
+    std::vector<Acceptance> accepts{};
     std::vector<std::string_view> cautions{}, notes{};
     Place place{};
 };
@@ -274,6 +253,7 @@ struct Recipe {
     std::vector<std::string_view> sources{}, cautions{}, notes{};
     std::vector<std::string_view> variants{};
     std::vector<CapacityRule> capacity{};  ///< as stated for the whole recipe; see capacity_of
+    std::vector<Acceptance> accepts{};     ///< for all of its solutions
     std::vector<Id> sections{};            ///< in the order written
     std::string normal{};                  ///< the normal name, the first half of its sections' keys
     Place place{};
@@ -376,6 +356,7 @@ struct Stage {
 struct Process {
     std::string_view name{};
     std::vector<Stage> stages{};
+    std::vector<Acceptance> accepts{};
     Place place{};
 };
 
@@ -411,6 +392,8 @@ struct Model {
     std::vector<Process> processes{};
     std::vector<Plan> plans{};
     std::vector<FilmFormat> formats{};
+    std::vector<Meeting> meetings{};
+    std::vector<Accepted> accepted{};  ///< what was found and let happen, by solution, then by process
 
     Id water = none;       ///< the chemical `water`
     Id dropper = none;     ///< the bench whose dropper counts drops; none, or one without: the first that has one
@@ -419,7 +402,7 @@ struct Model {
     /// Normal names (syntax::normal_name) to ids.
     std::unordered_map<std::string, std::pair<Id, Id>> chemical_names{};  ///< to chemical and implied form
     std::unordered_map<std::string, Id> recipe_names{}, section_names{}, process_names{}, plan_names{},
-        supplier_names{}, format_names{}, bench_names{};
+        supplier_names{}, format_names{}, bench_names{}, meeting_names{};
 };
 
 /// Whether a conversion is work for the bench. One without a line that puts something in is advice: it is told, and

@@ -121,7 +121,8 @@ enum class Block : std::uint8_t {
     log,
     process,
     plan,
-    format
+    format,
+    meeting
 };
 
 /// `recipe Lantern`, `part A`, `working`, `conversion of sodium metaborate (anhydrous)`
@@ -134,9 +135,10 @@ struct Heading {
 
 // ---- facts ----------------------------------------------------------------------------------
 
-/// `is a film developer` · `strength working` · `source a notebook` · `caution "…"` · `note …`
+/// `is a film developer` · `strength working` · `source a notebook` · `caution "…"` · `note …` · `lethal "…"` ·
+/// `harmful "…"`
 struct Words {
-    enum class Of : std::uint8_t { is_a, strength, source, caution, note } of;
+    enum class Of : std::uint8_t { is_a, strength, source, caution, note, lethal, harmful } of;
     Name text;
 };
 
@@ -308,6 +310,35 @@ struct Area {
     Name source;
 };
 
+/// `one of S-2, at least 0.1 mmol/l` · `in doubt acts as acid, Al+3`
+struct Meets {
+    enum class Of : std::uint8_t { one_of, in_doubt } of;
+    Slice any;                 ///< of met
+    Index at_least = nowhere;  ///< of quantities
+};
+/// `acts as acid` · `ethanol` · `sodium hydroxide (pellets)` · `S-2`
+struct Met {
+    bool role = false;
+    Substance what;  ///< of a role the name alone: what follows `acts as`
+};
+
+/// `below pH 4.5` · `above pH 10`
+struct PhLimit {
+    bool above = false;
+    Number ph;
+};
+
+/// `warmer than 40 C`
+struct WarmerThan {
+    Index quantity;
+};
+
+/// `accept acid on sulfide because "it is done outdoors"`
+struct Accept {
+    Name meeting;
+    Name reason;  ///< its span empty where none is given
+};
+
 /// `balance 0.1 g up to 500 g` · `graduate 10 ml by 0.2 ml` · `syringe …` · `jug 5 l by 100 ml`
 struct Instrument {
     enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
@@ -440,10 +471,11 @@ struct Unread {
     Span keyword;
 };
 
-using Node = std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form,
-                          WordList, Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf,
-                          Reaction, Excess, Vessel, Area, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
-                          Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
+using Node =
+    std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList,
+                 Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf, Reaction, Excess, Vessel,
+                 Area, Meets, PhLimit, WarmerThan, Accept, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
+                 Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
 // A line of text costs a statement, so the seldom and the large stand in arrays of their own.
 static_assert(sizeof(Node) <= 72);
@@ -470,6 +502,7 @@ struct Tree {
     std::vector<CapacityItem> capacity_items;
     std::vector<Ion> ions;
     std::vector<Term> terms;
+    std::vector<Met> met;
     std::vector<Detail> details;
 
     template <class T>

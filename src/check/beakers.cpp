@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include "beakers.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace scruple::check {
+namespace {
+
+// What goes in meets all that is there with its first drop. How much of it counts is the meeting's to say.
+constexpr std::array shares_gone_in = {0.01, 0.1, 1.0};
+constexpr double least_ml = 1e-3;  // of what is weighed into an empty vessel
+
+/// Something with its volume, in grams and moles all told.
+struct Portion {
+    double ml = 0;
+    std::vector<Content> all{};  ///< g and mol, not by the litre
+    std::optional<double> celsius{};
+
+    void add(const Content& more, double share) {
+        const auto same = [&](const Content& content) {
+            return content.chemical == more.chemical && content.form == more.form;
+        };
+        auto found = std::ranges::find_if(all, same);
+        if (found == all.end()) found = all.insert(all.end(), {more.chemical, more.form});
+        found->g_per_l += more.g_per_l * share;
+        found->mol_per_l += more.mol_per_l * share;
+    }
+    /// Warmth by volume; what is not said to be warm takes that of the vessel.
+    void add(const Portion& more, double share) {
+        if (ml <= 0) celsius = more.celsius;
+        if (celsius && more.celsius && more.ml > 0)
+            celsius = (*celsius * ml + *more.celsius * more.ml * share) / (ml + more.ml * share);
+        ml += more.ml * share;
+        for (const auto& content : more.all) add(content, share);
+    }
+    [[nodiscard]] Mix mix() const {
+        Mix result{.contents = all, .celsius = celsius};
+        const double per_litre = 1000 / std::max(ml, least_ml);
+        for (auto& content : result.contents) {
+            content.g_per_l *= per_litre;
+            content.mol_per_l *= per_litre;
+        }
+        return result;
+    }
+};
+
+struct Beaker {
+    std::string_view name{};
+    Portion in{};
+    Portion full{};   ///< when it was closed
+    double left = 1;  ///< of the full one, as a share
+};
+
+class Walker {
+  public:
+    Walker(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
+           const std::function<void(const Mix&, const Place&)>& show)
+        : model_(model), section_(section), variant_(variant), table_(table), show_(show), beakers_(1) {}
+
+    void run() {
+        for (const auto& line : section_.lines) std::visit([this](const auto& it) { take(it); }, line);
+    }
+
+  private:
+    static constexpr std::size_t main = 0;
+
+    void take(const Action& action) {
+        const bool tempers = action.verb == Action::Verb::cool || action.verb == Action::Verb::warm;
+        if (tempers && action.celsius) beakers_[open_].in.celsius = action.celsius->high.to_double();
+    }
+
+    void take(const Addition& addition) {
+        if (addition.shares.empty()) return;
+        const bool as_such = !addition.strength && !addition.saturated_at;
+        const auto portion = portion_of(addition);
+        goes_in(portion, addition.place, as_such ? addition.chemical : none, addition.form);
+    }
+
+    /// In g, ml, mol or drops; of what fills up to a mark, what is wanting.
+    [[nodiscard]] double measure_of(const Addition& addition) const {
+        const double measure = measure_now(addition, variant_).to_double();
+        if (addition.how != Addition::How::to_make) return measure;
+        return std::max(measure - beakers_[open_].in.ml, 0.0);
+    }
+
+    [[nodiscard]] Portion portion_of(const Addition& addition) {
+        Portion portion;
+        if (addition.at) portion.celsius = addition.at->high.to_double();
+        const double measure = measure_of(addition);
+        const auto dose = dose_of(model_, addition, 1);
+        portion.ml = dose.room_ml.to_double() * measure;
+        if (addition.solution != none) {
+            for (const auto& content : table_.of(addition.solution).contents) portion.add(content, measure / 1000);
+        } else if (addition.chemical != model_.water) {
+            portion.all.push_back(
+                {addition.chemical, addition.form, dose.grams.to_double() * measure, dose.mol * measure});
+        }
+        return portion;
+    }
+
+    void goes_in(const Portion& portion, const Place& place, Id put_in = none, Id form = none) {
+        const Portion before = beakers_[open_].in;
+        beakers_[open_].in.add(portion, 1);
+        if (portion.all.empty() && before.all.empty()) return;
+        for (const double share : shares_gone_in) {
+            const bool part_alone = share < 1 && (before.ml <= 0 || portion.all.empty());
+            if (part_alone) continue;
+            Portion now = before;
+            now.add(portion, share);
+            auto mix = now.mix();
+            if (share == 1) mix.put_in = put_in;
+            mix.put_in_form = form;
+            show_(mix, place);
+        }
+    }
+
+    void take(const VesselMove& move) {
+        if (move.what == VesselMove::What::apart) {
+            open_ = find(move.vessel);
+            return;
+        }
+        close();
+        if (move.what == VesselMove::What::pour_in) pour(find(move.vessel), move);
+    }
+
+    void close() {
+        if (open_ == main) return;
+        beakers_[open_].full = beakers_[open_].in;
+        beakers_[open_].left = 1;
+        open_ = main;
+    }
+
+    void pour(std::size_t from, const VesselMove& move) {
+        auto& beaker = beakers_[from];
+        double asked = beaker.left;
+        if (move.share) asked = move.share->to_double();
+        if (move.ml && beaker.full.ml > 0) asked = move.ml->to_double() / beaker.full.ml;
+        const double share = std::min(asked, beaker.left);
+        beaker.left -= share;
+        Portion poured;
+        poured.add(beaker.full, share);
+        goes_in(poured, move.place);
+    }
+
+    std::size_t find(std::string_view name) {
+        for (std::size_t i = 1; i < beakers_.size(); ++i)
+            if (beakers_[i].name == name) return i;
+        beakers_.push_back({.name = name});
+        return beakers_.size() - 1;
+    }
+
+    const Model& model_;
+    const Section& section_;
+    std::size_t variant_;
+    ContentsTable& table_;
+    const std::function<void(const Mix&, const Place&)>& show_;
+    std::vector<Beaker> beakers_;  ///< the main one first
+    std::size_t open_ = main;
+};
+
+}  // namespace
+
+void each_moment(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
+                 const std::function<void(const Mix& mix, const Place& place)>& show) {
+    Walker(model, section, variant, table, show).run();
+}
+
+}  // namespace scruple::check

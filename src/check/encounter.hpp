@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// Whether what must not meet does meet in a mixture.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scruple/check/contents.hpp"
+
+namespace scruple::check {
+
+/// What is in a vessel at one moment.
+struct Mix {
+    std::vector<Content> contents{};       ///< water left out
+    std::optional<double> celsius{};       ///< where it is known
+    Id put_in = none, put_in_form = none;  ///< the chemical that goes in as such just now, and not as a solution
+};
+
+/// Knows, for each meeting with a limit of pH, how much charge each chemical has to offer near that limit: so most
+/// mixtures are seen to be far from it without working out their pH.
+class Encounters {
+  public:
+    explicit Encounters(const Model& model);
+
+    /// Whether chemicals for every side are there at all, in whatever amounts.
+    [[nodiscard]] bool possible(const Meeting& meeting, const std::vector<Content>& contents) const;
+
+    /// What meets and how: "`sodium sulfide` and `citric acid` meet at pH 3.1"; nullopt where the meeting does not come
+    /// about. Of what is lethal the end of the pH's range that is nearer to the limit counts, of the rest its value.
+    /// Where the pH is not known, what is known of the mixture is taken by itself, and the meeting's `in doubt` line
+    /// stands for the rest.
+    [[nodiscard]] std::optional<std::string> find(const Meeting& meeting, const Mix& mix) const;
+
+  private:
+    /// Equivalents of charge that a mole of each chemical has, were its acids and bases at rest at a pH. In an ideal
+    /// solution the sum over all, with H+ and OH-, is nothing at the pH of the solution, and more than that below it.
+    struct Charges {
+        std::vector<double> at_limit, short_of_it;
+    };
+    /// A limit of pH: below it or above it the meeting comes about.
+    struct Limit {
+        double ph;
+        bool below;
+    };
+
+    [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
+    [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const;
+    [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
+    [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
+    [[nodiscard]] std::optional<std::string> how_in_doubt(const Meeting& meeting, const Limit& limit, const Mix& mix,
+                                                          const std::string& why) const;
+    [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Mix& mix) const;
+
+    const Model& model_;
+    std::vector<Charges> charges_;  ///< by meeting
+};
+
+}  // namespace scruple::check
