@@ -14,6 +14,19 @@ text::Span block_at(const syntax::Tree& tree, std::uint32_t heading) {
     return {statements[heading].span.begin, statements[last].span.end};
 }
 
+/// Whether it is about what one bath carries into another, and the solution is one of the two.
+bool is_carried(const check::Model& model, check::Id section, const diagnostics::Diagnostic& diagnostic) {
+    if (diagnostic.kind != diagnostics::Kind::harmful_carry_over) return false;
+    for (const auto& process : model.processes)
+        for (std::size_t i = 1; i < process.stages.size(); ++i) {
+            const auto& before = process.stages[i - 1];
+            const auto& next = process.stages[i];
+            const bool here = next.place.file == diagnostic.file && next.place.span == diagnostic.span;
+            if (here && (before.solution == section || next.solution == section)) return true;
+        }
+    return false;
+}
+
 }  // namespace
 
 std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
@@ -27,7 +40,8 @@ std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section)
             return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
                    diagnostic.span.begin < block.end;
         };
-        if (stands_in(solution.place) || stands_in(recipe.place))
+        if (stands_in(solution.place) || stands_in(recipe.place) ||
+            is_carried(loaded.checked.model, section, diagnostic))
             warnings.push_back({diagnostic.kind, diagnostic.message});
     }
     return warnings;

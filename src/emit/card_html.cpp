@@ -2,6 +2,7 @@
 // Mixing cards as one page, each on paper of its own, in the order in which hands need it.
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "held.hpp"
 #include "html.hpp"
@@ -139,6 +140,7 @@ Markup substituted(const Card& card) {
 Markup one_card(const Card& card) {
     Markup all = head(card);
     all += cautions_html(card.cautions, card.hazards);
+    all += accepted_html(card.accepted);
     all += gather(card);
     all += work(card);
     all += end_checks(card);

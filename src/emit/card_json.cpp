@@ -2,6 +2,7 @@
 // Mixing cards as JSON: docs/schemas/card.json and cards.json say what is in it.
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "held.hpp"
 #include "json.hpp"
@@ -116,6 +117,7 @@ Value one_card(const Card& card) {
     all["contents"] = json::each(card.contents, content_json);
     all["ph"] = ph_json(card.ph);
     all["cautions"] = cautions_json(card.cautions);
+    all["accepted"] = accepted_json(card.accepted);
     all["warnings"] = json::each(card.warnings, warning);
     add_the_rest(all, card);
     return all;

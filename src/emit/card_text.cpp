@@ -2,6 +2,7 @@
 // A mixing card for a terminal or a plain printer, in the order in which hands need it.
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "held.hpp"
 #include "layout.hpp"
@@ -145,6 +146,7 @@ std::string card_text(const plan::Card& card, const TextStyle& style) {
     Sheet sheet(style);
     head(sheet, card);
     add_cautions(sheet, card.cautions, card.hazards);
+    add_accepted(sheet, card.accepted);
     gather(sheet, card);
     work(sheet, card);
     end_checks(sheet, card);

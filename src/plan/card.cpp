@@ -86,6 +86,7 @@ void fill_facts(const Model& model, const CardRequest& request, const Exact& mak
     card.ph = ph_row(model, contents, celsius_of(request));
     card.capacity = capacity_words(model, request.section, makes_ml);
     card.cautions = cautions_of(model, request.section);
+    card.accepted = accepted_of(model, request.section);
     card.hazards = hazards_of(model, request.section);
     card.makes = plain_ml(makes_ml);
     card.makes_for = makes_for(model, request.how_much);

@@ -85,6 +85,14 @@ void add_what_is_said(Card& card) {
         {"Lye: goggles and gloves; it heats as it dissolves; add it to the water, a little at a time.", ""}};
     card.hazards = {{"metol", {"H302", "H317", "H373", "H410"}, "a register of the substances, 2024-05"},
                     {"sodium sulfite", {}, ""}};
+    card.accepted = {{"acid on sulfite",
+                      false,
+                      "Lantern part A",
+                      "sodium sulfite and acetic acid meet at pH 4.1",
+                      "SO2 gas, which chokes",
+                      "the fan is on & the lid stays near",
+                      {"Fan on, and no face over the vessel."},
+                      {"a page on darkroom safety"}}};
     card.substituted = {{"sodium sulfite (heptahydrate) 90 g",
                          "sodium sulfite (anhydrous) 45 g",
                          "same species, exact by mole; the water of its crystals counts",
@@ -150,6 +158,8 @@ Card hostile() {
     card.keeps = {{hostile_text, {}}};
     card.use_within = hostile_text;
     card.cautions = {{hostile_text, hostile_text}};
+    card.accepted = {
+        {hostile_text, true, hostile_text, hostile_text, hostile_text, hostile_text, {hostile_text}, {hostile_text}}};
     card.hazards = {{hostile_text, {hostile_text}, hostile_text}};
     card.warnings = {{scruple::diagnostics::all_kinds().front().kind, hostile_text}};
     return card;

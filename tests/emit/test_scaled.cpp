@@ -96,6 +96,13 @@ TEST_CASE("what grows with the batch is multiplied, all else is left") {
     CHECK(scaled(written, 2, 1) == doubled);
 }
 
+TEST_CASE("what is accepted stays accepted, and the limits of a meeting are not amounts") {
+    const std::string written =
+        "recipe A\n    accept     acid on sulfite because \"20 g of it, outdoors\"\n    water to make 1 l\n";
+    CHECK(scaled(written, 2) ==
+          "recipe A\n    accept     acid on sulfite because \"20 g of it, outdoors\"\n    water to make 2 l\n");
+}
+
 TEST_CASE("a share is exact, in the author's units") {
     const std::string written = "recipe A\n    metol 100 grains\n    water to make 1 l\n";
     CHECK(scaled(written, {1, 3}) == "recipe A\n    metol 33 1/3 grains\n    water to make 1/3 l\n");

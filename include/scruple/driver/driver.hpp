@@ -54,7 +54,8 @@ struct Loaded {
 /// block's, line ends as LF and blanks at the ends of lines left out; 64 hexadecimal digits.
 [[nodiscard]] std::string digest_of(const Loaded& loaded, check::Id recipe);
 
-/// The warnings that stand in the lines of a solution and in its recipe's own: they go on its card.
+/// The warnings that stand in the lines of a solution and in its recipe's own, and those about what a process carries
+/// into it or out of it: they go on its card.
 [[nodiscard]] std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section);
 
 /// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a

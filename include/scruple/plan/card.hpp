@@ -119,6 +119,18 @@ struct Caution {
     std::string source;  ///< `the recipe`, or where the library has it from
 };
 
+/// Something that must not meet, and that the recipe or a process lets meet.
+struct AcceptedMeeting {
+    std::string meeting;  ///< `acid on sulfide`
+    bool lethal = false;
+    std::string where;   ///< `Lantern part A`, `from Slipway into Lantern, in roll film`
+    std::string what;    ///< what meets and how
+    std::string comes;   ///< what comes of it
+    std::string reason;  ///< why it is accepted
+    std::vector<std::string> cautions;
+    std::vector<std::string> sources;
+};
+
 struct HazardRow {
     std::string chemical;
     std::vector<std::string> codes;  ///< GHS statements; empty prints as "no caution recorded" …
@@ -150,6 +162,7 @@ struct Card {
     std::string use_within;  ///< `2 h`
     std::vector<std::string> capacity;
     std::vector<Caution> cautions;
+    std::vector<AcceptedMeeting> accepted;
     std::vector<HazardRow> hazards;
     std::vector<Substitution> substituted;
     std::vector<std::string> assumed;  ///< whose bench, water as 1 g/ml, how room of solids was estimated …

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "card_facts.hpp"
+#include "reach.hpp"
+
+namespace scruple::plan {
+
+namespace {
+
+using check::Accepted;
+using check::Id;
+using check::Model;
+
+std::string where(const Model& model, const Accepted& accepted) {
+    if (accepted.process == check::none) return check::shown_name(model, accepted.section);
+    return fmt::format("from {} into {}, in {}", check::shown_name(model, accepted.bath),
+                       check::shown_name(model, accepted.next), model.processes[accepted.process].name);
+}
+
+/// Names on a card stand without the marks that they have in a message.
+std::string unmarked(std::string text) {
+    std::erase(text, '`');
+    return text;
+}
+
+AcceptedMeeting words(const Model& model, const Accepted& accepted) {
+    const check::Meeting& meeting = model.meetings[accepted.meeting];
+    return {.meeting = std::string(meeting.name),
+            .lethal = meeting.danger == check::Danger::lethal,
+            .where = where(model, accepted),
+            .what = unmarked(accepted.what),
+            .comes = std::string(meeting.comes),
+            .reason = std::string(accepted.reason),
+            .cautions = {meeting.cautions.begin(), meeting.cautions.end()},
+            .sources = {meeting.sources.begin(), meeting.sources.end()}};
+}
+
+}  // namespace
+
+std::vector<AcceptedMeeting> accepted_of(const Model& model, Id section) {
+    const Reach reach = reach_of(model, section);
+    const auto made_of = [&](Id id) { return std::ranges::find(reach.sections, id) != reach.sections.end(); };
+    std::vector<AcceptedMeeting> all;
+    for (const Accepted& accepted : model.accepted)
+        if (made_of(accepted.section) || accepted.bath == section || accepted.next == section)
+            all.push_back(words(model, accepted));
+    return all;
+}
+
+}  // namespace scruple::plan
