@@ -30,7 +30,7 @@ struct inside_quotes : scanned<scan::inside_quotes, "", true> {};
 struct quoted : seq<one_of<"\"">, inside_quotes, one_of<"\"">> {};
 struct quoted_name : seq<quoted> {};
 struct word : scanned<scan::word> {};
-struct name_word : seq<not_at<choice<measured>>, not_at<lit<"to make">, gap>, word> {};
+struct name_word : seq<not_at<choice<measured>>, not_at<lit<"to make">, not_at<ends>, gap>, word> {};
 struct first_word : seq<name_word> {};
 struct name : choice<quoted_name, seq<first_word, star<gap, name_word>>> {};
 
