@@ -14,23 +14,37 @@ text::Span block_at(const syntax::Tree& tree, std::uint32_t heading) {
     return {statements[heading].span.begin, statements[last].span.end};
 }
 
-}  // namespace
-
-std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
+/// What was found in the lines of a solution and in its recipe's own.
+template <class Wanted>
+std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wanted wanted) {
     const auto& solution = loaded.checked.model.sections[section];
     const auto& recipe = loaded.checked.model.recipes[solution.recipe];
-    std::vector<plan::Warning> warnings;
+    std::vector<plan::Warning> found;
     for (const auto& diagnostic : loaded.checked.diagnostics) {
-        if (diagnostics::info(diagnostic.kind).severity != diagnostics::Severity::warning) continue;
+        if (!wanted(diagnostics::info(diagnostic.kind))) continue;
         const auto stands_in = [&](const check::Place& place) {
             const auto block = block_at(loaded.trees[place.file], place.statement);
             return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
                    diagnostic.span.begin < block.end;
         };
         if (stands_in(solution.place) || stands_in(recipe.place))
-            warnings.push_back({diagnostic.kind, diagnostic.message});
+            found.push_back({diagnostic.kind, diagnostic.message});
     }
-    return warnings;
+    return found;
+}
+
+}  // namespace
+
+std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
+    return found_in(loaded, section,
+                    [](const diagnostics::KindInfo& kind) { return kind.severity == diagnostics::Severity::warning; });
+}
+
+std::vector<std::string> notes_for(const Loaded& loaded, check::Id section) {
+    std::vector<std::string> notes;
+    const auto of_keeping = [](const auto& kind) { return kind.kind == diagnostics::Kind::crystals_in_the_cold; };
+    for (auto& advice : found_in(loaded, section, of_keeping)) notes.push_back(std::move(advice.message));
+    return notes;
 }
 
 }  // namespace scruple::driver
