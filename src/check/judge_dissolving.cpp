@@ -21,6 +21,10 @@ std::string grams_text(double grams) {
     return significant_text(grams, grams < 10 ? 2 : 3) + " g";
 }
 
+std::string about_text(double grams) {
+    return significant_text(grams, 2) + " g";
+}
+
 std::string volume_text(double ml) {
     return ml >= 1000 ? significant_text(ml / 1000, 3) + " l" : significant_text(ml, 3) + " ml";
 }
@@ -102,7 +106,7 @@ class DissolvingJudge {
         const auto solvent = std::string(chemical(load.solvent).name);
         const auto there = load.solvent == reader_.model.water ? volume_text(load.other_g) : grams_text(load.other_g);
         report(Kind::too_little_water, found.addition->place.span,
-               {name(load), grams_text(load.grams()), grams_text(*load.dissolved_grams()), there + " of " + solvent,
+               {name(load), grams_text(load.grams()), about_text(*load.dissolved_grams()), there + " of " + solvent,
                 celsius_text(found.celsius), ways_out(found, solvent, final_ml)});
     }
 
@@ -149,7 +153,7 @@ class DissolvingJudge {
             const double more = water_to_dissolve(*found->form, found->mol_per_kg, found->grams()) - found->other_g;
             report(
                 Kind::will_not_all_dissolve, place_of(id),
-                {name(*found), grams_text(found->grams()), volume_text(end.ml), celsius_text(celsius), grams_text(most),
+                {name(*found), grams_text(found->grams()), volume_text(end.ml), celsius_text(celsius), about_text(most),
                  "at most " + grams_text(two_digits(most, down)) + " of it, or make at least " +
                      volume_text(two_digits(end.ml + more, up)) + " of it"});
         }
@@ -162,7 +166,7 @@ class DissolvingJudge {
             if (!found || !found->too_much()) continue;
             report(Kind::crystals_in_the_cold, place_of(id),
                    {name(*found), grams_text(found->grams()), volume_text(end.ml), celsius_text(cold_celsius),
-                    grams_text(*found->dissolved_grams())});
+                    about_text(*found->dissolved_grams())});
         }
     }
 
