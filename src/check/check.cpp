@@ -58,6 +58,7 @@ class Checker {
         each([this](BlockContext context) { read_chemical(context, model().chemicals[context.block.id]); });
         each([this](BlockContext context) { name_other_names(context, model()); });
         each([this](BlockContext context) { read_salt_of(context, model()); });
+        each([this](BlockContext context) { read_solvents(context, model()); });
         model().acid_base = gather_acid_base(model(), out());
     }
 
@@ -197,6 +198,8 @@ class Checker {
         std::vector<ContentsTable> tables;
         for (Id id = 0; id < model().sections.size(); ++id) {
             auto section_reader = reader(model().sections[id].place.file, out());
+            judge_dissolving(section_reader, id, tables);
+            judge_order(section_reader, id, tables);
             judge_expectations(section_reader, id, tables);
             judge_ph(section_reader, id, tables);
         }

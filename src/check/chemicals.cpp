@@ -5,6 +5,7 @@
 #include "formulas.hpp"
 #include "in_water.hpp"
 #include "passes.hpp"
+#include "scruple/check/solubility.hpp"
 
 namespace scruple::check {
 namespace {
@@ -128,8 +129,13 @@ class ChemicalReader {
         const auto at = read_at(line.at);
         const Id form = read_form_of(line.form).first;
         if (grams && in) {
-            chemical_.solubilities.push_back(
-                {*grams, form, *in, reader_.text(line.solvent), at, reader_.text(line.source)});
+            chemical_.solubilities.push_back({.grams = *grams,
+                                              .form = form,
+                                              .in_grams = *in,
+                                              .solvent = reader_.text(line.solvent),
+                                              .at = at,
+                                              .source = reader_.text(line.source),
+                                              .solvent_place = reader_.place(line.solvent)});
         }
         return true;
     }
@@ -273,6 +279,16 @@ void read_salt_of(BlockContext context, Model& model) {
         if (chemical.salt_of != none) reader.report(Kind::said_twice, reader.statement_span(), {"salt of"});
         const auto acid = resolve_chemical(reader, {line->acid}, FormNeed::free);
         if (acid) chemical.salt_of = acid->chemical;
+    }
+}
+
+void read_solvents(BlockContext context, Model& model) {
+    auto& reader = context.reader;
+    for (auto& row : model.chemicals[context.block.id].solubilities) {
+        reader.statement = row.solvent_place.statement;
+        row.solvent_chemical = solvent_called(model, row.solvent);
+        const syntax::Name name{.span = row.solvent_place.span};
+        if (row.solvent_chemical == none) report_unknown(reader, name, none, NameOf::chemical);
     }
 }
 

@@ -39,4 +39,17 @@ class ContentsTable {
     std::unordered_map<Id, Known> done_;
 };
 
+/// Calls `judge` for each variant of a section that is mixed line by line, until it has found a fault: one variant's is
+/// mostly every variant's. `tables` has one a variant, shared by all sections.
+template <class Judge>
+void for_each_variant(const Model& model, Id section, std::vector<ContentsTable>& tables, Judge judge) {
+    const auto& solution = model.sections[section];
+    if (solution.kind == SectionKind::conversion || solution.broken || solution.by_parts) return;
+    const auto variants = solution.recipe == none ? 0 : model.recipes[solution.recipe].variants.size();
+    for (std::size_t variant = 0; variant == 0 || variant < variants; ++variant) {
+        if (variant == tables.size()) tables.emplace_back(model, variant);
+        if (judge(variant)) return;
+    }
+}
+
 }  // namespace scruple::check

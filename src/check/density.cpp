@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What a ml weighs, what a saturated solution holds, and what a dissolved gram takes up.
-#include <algorithm>
-
+// What a ml weighs, and what a dissolved gram takes up.
 #include "scruple/check/contents.hpp"
 
 namespace scruple::check {
@@ -15,12 +13,6 @@ const Exact other_ml_per_gram(3, 4);
 const Exact water_grams_per_mol(18015, 1000);
 /// An estimate needs no more digits, and sums of it stay small numbers.
 const Exact estimate_step(1, 10000);
-
-/// °C between two temperatures; a figure without one counts as 20 °C.
-Exact distance(const std::optional<Interval>& a, const Interval& b) {
-    const Exact low = a ? a->low : Exact(20);
-    return low < b.low ? b.low - low : low - b.low;
-}
 
 }  // namespace
 
@@ -70,18 +62,6 @@ Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& gra
     const Exact water_mol = form.formula.water / form.molar_mass;
     const Exact room = water_mol * water_ml_per_mol + (1 - water_mol * water_grams_per_mol) * per_gram;
     return grams * room.rounded_to(estimate_step);
-}
-
-std::optional<Exact> saturated_grams_per_ml(const Chemical& chemical, const Addition& addition) {
-    if (chemical.solubilities.empty() || addition.form == none) return std::nullopt;
-    const Interval at = addition.saturated_at.value_or(Interval{20, 20});
-    const auto nearest = std::ranges::min_element(chemical.solubilities, [&](const Solubility& a, const Solubility& b) {
-        return distance(a.at, at) < distance(b.at, at);
-    });
-    const auto& form = chemical.forms[addition.form];
-    const auto& stated = nearest->form == none ? form : chemical.forms[nearest->form];
-    const Exact ml = nearest->in_grams + room_of_solid(chemical, stated, nearest->grams);
-    return as_form(stated, form, nearest->grams) / ml;
 }
 
 Exact as_form(const Form& from, const Form& to, const Exact& grams) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "scruple/check/contents.hpp"
+#include "scruple/check/solubility.hpp"
 
 namespace scruple::check {
 namespace {
@@ -11,8 +12,8 @@ using quantity::Unit;
 using By = Addition::By;
 
 /// Grams of the substance in one ml of the solution; the density is of the form, of the solution, or 1.
-Exact grams_per_ml(const Chemical& chemical, const Addition& addition, const Form& form) {
-    if (addition.saturated_at) return saturated_grams_per_ml(chemical, addition).value_or(0);
+Exact grams_per_ml(const Model& model, const Chemical& chemical, const Addition& addition, const Form& form) {
+    if (addition.saturated_at) return saturated_grams_per_ml(model, addition, *addition.saturated_at).value_or(0);
     const auto& strength = *addition.strength;
     switch (strength.unit) {
         case Unit::percent_w_v:
@@ -36,9 +37,10 @@ Exact grams_per_ml(const Chemical& chemical, const Addition& addition, const For
 }
 
 /// Grams of the substance in one gram of the solution.
-Exact grams_per_gram(const Chemical& chemical, const Addition& addition, const Form& form) {
+Exact grams_per_gram(const Model& model, const Chemical& chemical, const Addition& addition, const Form& form) {
     if (addition.strength && addition.strength->unit == Unit::percent_w_w) return addition.strength->value / 100;
-    return grams_per_ml(chemical, addition, form) / density_of(chemical, addition.form, addition.strength).value_or(1);
+    return grams_per_ml(model, chemical, addition, form) /
+           density_of(chemical, addition.form, addition.strength).value_or(1);
 }
 
 Exact drops_to_ml(const Model& model, const Exact& drops) {
@@ -91,13 +93,13 @@ Dose of_dissolved(const Model& model, const Chemical& chemical, const Addition& 
     Dose dose;
     switch (addition.by) {
         case By::mass: {
-            const auto per_gram = grams_per_gram(chemical, addition, form);
+            const auto per_gram = grams_per_gram(model, chemical, addition, form);
             dose.grams = measure * per_gram;
             dose.ml = measure / density_of(chemical, addition.form, addition.strength).value_or(1);
             break;
         }
         case By::amount: {
-            const auto per_ml = grams_per_ml(chemical, addition, form);
+            const auto per_ml = grams_per_ml(model, chemical, addition, form);
             dose.grams = measure * form.molar_mass;
             dose.ml = per_ml.is_zero() ? Exact(0) : dose.grams / per_ml;
             break;
@@ -105,7 +107,7 @@ Dose of_dissolved(const Model& model, const Chemical& chemical, const Addition& 
         case By::volume:
         case By::drops:
             dose.ml = addition.by == By::drops ? drops_to_ml(model, measure) : measure;
-            dose.grams = dose.ml * grams_per_ml(chemical, addition, form);
+            dose.grams = dose.ml * grams_per_ml(model, chemical, addition, form);
             break;
     }
     dose.room_ml = dose.ml;

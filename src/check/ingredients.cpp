@@ -5,6 +5,7 @@
 #include "lines.hpp"
 #include "listed.hpp"
 #include "scruple/check/contents.hpp"
+#include "scruple/check/solubility.hpp"
 
 namespace scruple::check {
 namespace {
@@ -230,7 +231,7 @@ bool LineReader::check_density(const Addition& addition, text::Span span, std::s
     const auto& chemical = reader_.model.chemicals[addition.chemical];
     auto shown = shown_name(chemical, addition.form);
     if (addition.saturated_at) {
-        if (saturated_grams_per_ml(chemical, addition)) return true;
+        if (saturated_grams_per_ml(reader_.model, addition, *addition.saturated_at)) return true;
         reader_.report(Kind::no_solubility, span, {shown});
         return false;
     }

@@ -19,6 +19,8 @@ void read_chemical(BlockContext context, Chemical& chemical);
 void name_other_names(BlockContext context, Model& model);
 /// What `salt of` means, once all names are known.
 void read_salt_of(BlockContext context, Model& model);
+/// What its `dissolves` lines dissolve it in, once all names are known.
+void read_solvents(BlockContext context, Model& model);
 /// Puts all that chemicals say of themselves in water into one table; reports equilibria that are not of one acid.
 [[nodiscard]] AcidBase gather_acid_base(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 void read_format(BlockContext context, FilmFormat& format);
@@ -47,6 +49,10 @@ void judge_conversions(Reader& reader, Id section);
 void find_amounts(Reader& reader, Model& model, Id section);
 /// What its `expect pH` lines say, and acids that stand where their salts would do better.
 void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
+/// Whether what goes in dissolves: in the water that is there when it comes, at the final volume, and in the cold.
+void judge_dissolving(Reader& reader, Id section, std::vector<ContentsTable>& tables);
+/// Whether what goes in goes in where the one does not spoil the other, and hurts nobody.
+void judge_order(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What must not meet and does, in each solution and from bath to bath of each process; what is accepted of it goes

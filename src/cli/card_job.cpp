@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
+
 #include "batch.hpp"
 #include "drawing.hpp"
 #include "jobs.hpp"
@@ -50,6 +53,7 @@ Outcome card_job(const Call& call) {
         request.section = section;
         cards.push_back(card(loaded, request));
         cards.back().warnings = driver::warnings_for(loaded, section);
+        std::ranges::move(driver::notes_for(loaded, section), std::back_inserter(cards.back().notes));
     }
     if (printing) return {Exit::fine, drawing().cards_to_paper(cards, *printing), {}};
     return {Exit::fine, rendered(as, cards, width_of(Stream::out)), {}};

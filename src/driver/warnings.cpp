@@ -27,14 +27,14 @@ bool is_carried(const check::Model& model, check::Id section, const diagnostics:
     return false;
 }
 
-}  // namespace
-
-std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
+/// What was found in the lines of a solution and in its recipe's own.
+template <class Wanted>
+std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wanted wanted) {
     const auto& solution = loaded.checked.model.sections[section];
     const auto& recipe = loaded.checked.model.recipes[solution.recipe];
-    std::vector<plan::Warning> warnings;
+    std::vector<plan::Warning> found;
     for (const auto& diagnostic : loaded.checked.diagnostics) {
-        if (diagnostics::info(diagnostic.kind).severity != diagnostics::Severity::warning) continue;
+        if (!wanted(diagnostics::info(diagnostic.kind))) continue;
         const auto stands_in = [&](const check::Place& place) {
             const auto block = block_at(loaded.trees[place.file], place.statement);
             return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
@@ -42,9 +42,23 @@ std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section)
         };
         if (stands_in(solution.place) || stands_in(recipe.place) ||
             is_carried(loaded.checked.model, section, diagnostic))
-            warnings.push_back({diagnostic.kind, diagnostic.message});
+            found.push_back({diagnostic.kind, diagnostic.message});
     }
-    return warnings;
+    return found;
+}
+
+}  // namespace
+
+std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
+    return found_in(loaded, section,
+                    [](const diagnostics::KindInfo& kind) { return kind.severity == diagnostics::Severity::warning; });
+}
+
+std::vector<std::string> notes_for(const Loaded& loaded, check::Id section) {
+    std::vector<std::string> notes;
+    const auto of_keeping = [](const auto& kind) { return kind.kind == diagnostics::Kind::crystals_in_the_cold; };
+    for (auto& advice : found_in(loaded, section, of_keeping)) notes.push_back(std::move(advice.message));
+    return notes;
 }
 
 }  // namespace scruple::driver

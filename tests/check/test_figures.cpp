@@ -27,9 +27,9 @@ struct Strengths {
     double percent_w_w, percent_v_v;
 };
 Strengths acetic(const std::string& glacial, const std::string& water) {
-    const Trial mixed("acetic acid (glacial) " + glacial + "\nwater " + water + "\n");
-    const auto acid = mixed.dose(0);
-    const auto rest = mixed.dose(1);
+    const Trial mixed("water " + water + "\nacetic acid (glacial) " + glacial + "\n");
+    const auto rest = mixed.dose(0);
+    const auto acid = mixed.dose(1);
     const double pure = acid.mol * 60.052;  // g/mol of C2H4O2, molar_masses.csv
     const double grams = (acid.grams + rest.grams).to_double();
     const double ml = (acid.ml + rest.ml).to_double();
@@ -49,7 +49,7 @@ TEST_CASE("an avoirdupois ounce is 437.5 grains, and not the 440 that a manual u
     const auto exact = answer("grains per av oz");
     REQUIRE(exact == "437.5 exact; 440 used");
     const auto grams = [](const std::string& amount) {
-        return Trial("water 10 ml\nmetol " + amount + "\nwater to make 1 l\n").dose(1).grams;
+        return Trial("water 700 ml\nmetol " + amount + "\nwater to make 1 l\n").dose(1).grams;
     };
     CHECK(grams("1 oz av") == grams(exact.substr(0, exact.find(' ')) + " grains"));
     CHECK_FALSE(grams("1 oz av") == grams("440 grains"));
@@ -81,7 +81,8 @@ TEST_CASE("old formulas in ounces and grains come to the metric column printed b
         CAPTURE(row.at("old_volume"));
         const double printed = std::stod(row.at("printed_g_per_l"));
         const auto holds = [](const std::string& amount, const std::string& volume) {
-            return Trial("water 10 ml\nsodium thiosulfate (anhydrous) " + amount + "\nwater to make " + volume + "\n")
+            return Trial("water 250 ml at 40 C\nsodium thiosulfate (anhydrous) " + amount + "\nwater to make " +
+                         volume + "\n")
                 .g_per_l("sodium thiosulfate");
         };
         CHECK(near(holds(row.at("old_amount"), row.at("old_volume")), printed, 0.011));

@@ -223,12 +223,12 @@ TEST_CASE("two circles with a long way between them") {
 
 TEST_CASE("a solution that takes the one before twice, sixty times over") {
     test::Workspace workspace;
-    const auto& checked = checked_text(workspace, chain(60, 2, "metol   5 g", false));
+    const auto& checked = checked_text(workspace, chain(60, 2, "metol   2 g", false));
     CHECK_MESSAGE(checked.diagnostics.empty(), checked.diagnostics.front().message);
     const auto contents = check::contents(checked.model, test::section_called(checked.model, "link a59"), 0);
     REQUIRE(contents.size() == 1);
-    // 10 g in the first litre; each link then holds half of the one before it.
-    CHECK(contents.front().g_per_l == doctest::Approx(10 / 0x1p59).epsilon(1e-9));
+    // 4 g in the first litre; each link then holds half of the one before it.
+    CHECK(contents.front().g_per_l == doctest::Approx(4 / 0x1p59).epsilon(1e-9));
 }
 
 TEST_CASE("a recipe of ten thousand parts, and one of ten thousand ingredients") {

@@ -167,6 +167,7 @@ TEST_CASE("line ends, blanks and comments find their places") {
           "recipe A\n    water                               1 l\n    # of A\n\nrecipe B\n");
     CHECK(tidied("recipe A\nwater 1 l\n\n# --- part two ---\n\nrecipe B") ==
           "recipe A\n    water                               1 l\n\n# --- part two ---\n\nrecipe B\n");
+    CHECK(tidied("recipe A\nthe   water to make  \n") == "recipe A\n    the water to make\n");
     CHECK(tidied("recipe A\nwater\u00A01\u00A0l # two  blanks\t") ==
           "recipe A\n    water                               1 l  # two  blanks\n");
 }

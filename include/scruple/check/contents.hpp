@@ -44,10 +44,6 @@ enum class DensityNeed : std::uint8_t { nothing, of_form, of_solution };
 /// What to write where a density is wanting, up to a last `or`: the strengths and forms whose densities are known.
 [[nodiscard]] std::string known_densities(const Chemical& chemical);
 
-/// What a ml of a saturated solution holds, in g of the addition's form: from the solubility nearest to its
-/// temperature, the volume of the solution being its water and the estimated room of the salt.
-[[nodiscard]] std::optional<Exact> saturated_grams_per_ml(const Chemical& chemical, const Addition& addition);
-
 /// What an addition puts into its vessel when its line comes: for a divided weighing the piece of now (a
 /// pinch counts as nothing) or the rest, else the whole. g, ml, mol or drops by addition.by.
 [[nodiscard]] Exact measure_now(const Addition& addition, std::size_t variant);

@@ -44,7 +44,7 @@ struct Density {
     std::string_view source{};
 };
 
-/// `amount` g of a form dissolve in `in_g` g of solvent at `at` °C.
+/// `grams` g of a form dissolve in `in_grams` g of solvent at `at` °C.
 struct Solubility {
     Exact grams{};
     Id form = none;
@@ -52,6 +52,8 @@ struct Solubility {
     std::string_view solvent{};
     std::optional<Interval> at{};
     std::string_view source{};
+    Id solvent_chemical = none;  ///< what the solvent's name stands for
+    Place solvent_place{};
 };
 
 struct Ion {

@@ -58,6 +58,9 @@ struct Loaded {
 /// into it or out of it: they go on its card.
 [[nodiscard]] std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section);
 
+/// The advice that stands there and is for whoever keeps the bottle: it goes among the notes of the card.
+[[nodiscard]] std::vector<std::string> notes_for(const Loaded& loaded, check::Id section);
+
 /// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a
 /// file that was there, and writes to where a link leads.
 [[nodiscard]] std::optional<Trouble> write_whole(const std::filesystem::path& path, std::string_view text);

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// The lines of a section one after the other, with what is in the vessel when each goes in.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "contents_table.hpp"
+#include "mix.hpp"
+
+namespace scruple::check {
+
+/// One thing that went into a vessel.
+struct Step {
+    std::uint32_t line;        ///< of the section's lines
+    const Addition* addition;  ///< null for the pouring in of a second vessel
+    const Mix& before;
+    const Mix& after;
+    bool fresh;  ///< nothing had gone into the vessel before
+};
+
+/// Walks the lines of a section for one variant. Optional lines are left out.
+class Walk {
+  public:
+    Walk(const Model& model, const Section& section, std::size_t variant, ContentsTable& table)
+        : model_(model), section_(section), variant_(variant), table_(table) {}
+
+    void run(const std::function<void(const Step&)>& see);
+
+    /// The main vessel when all is done.
+    [[nodiscard]] const Mix& end() const { return vessels_[0].mix; }
+    /// How warm it is then: what its last `to make` line or the last `cool` says, else 20 °C.
+    [[nodiscard]] double end_celsius() const { return end_celsius_; }
+
+  private:
+    struct Vessel {
+        std::string_view name{};
+        Mix mix{};
+        double left = 1;  ///< of the full vessel, as a share
+        bool begun = false;
+    };
+    void step(std::uint32_t line, const Addition* addition, const VesselMove* move);
+    void put(Mix& mix, const Addition& addition);
+    void act(const Action& action);
+    void shift(const VesselMove& move);
+    void pour(const VesselMove& move);
+    std::size_t find(std::string_view name);
+
+    const Model& model_;
+    const Section& section_;
+    std::size_t variant_;
+    ContentsTable& table_;
+    std::vector<Vessel> vessels_ = std::vector<Vessel>(1);  ///< the main one first
+    std::size_t open_ = 0;
+    double end_celsius_ = 20;
+    const std::function<void(const Step&)>* see_ = nullptr;
+};
+
+}  // namespace scruple::check
