@@ -8,15 +8,29 @@
 
 namespace scruple::check {
 
-std::string ion_key(const chemistry::Formula& formula) {
-    std::map<std::string_view, Exact> atoms;
-    for (const auto& [element, count] : formula.atoms) atoms[chemistry::symbol(element)] = count;
-    if (formula.charge != 0 && !atoms.contains("C")) {
-        atoms["H"] -= atoms["O"] * 2;
-        atoms.erase("O");
-    }
+using chemistry::Formula;
+
+namespace {
+
+Exact atoms_of(const Formula& formula, std::string_view symbol) {
+    for (const auto& [element, count] : formula.atoms)
+        if (chemistry::symbol(element) == symbol) return count;
+    return 0;
+}
+
+}  // namespace
+
+std::string ion_key(const Formula& formula) {
+    const bool without_water = formula.charge != 0 && atoms_of(formula, "C").is_zero();
     std::string key = std::to_string(formula.charge);
-    for (const auto& [symbol, count] : atoms) key += ' ' + std::string(symbol) + count.ratio_text();
+    const auto append = [&key](std::string_view symbol, const Exact& count) {
+        ((key += ' ') += symbol) += count.ratio_text();
+    };
+    if (without_water) append("H", atoms_of(formula, "H") - atoms_of(formula, "O") * 2);
+    for (const auto& [element, count] : formula.atoms) {
+        const auto symbol = chemistry::symbol(element);
+        if (!without_water || (symbol != "H" && symbol != "O")) append(symbol, count);
+    }
     return key;
 }
 
@@ -64,6 +78,7 @@ class Gatherer {
         for (const auto& chemical : model_.chemicals) add_bystanders(chemical);
         for (const auto& chemical : model_.chemicals) add_pairs_and_gases(chemical);
         for (Id id = 0; id < model_.chemicals.size(); ++id) table_.chemicals.push_back(brought_by(id));
+        for (auto& chemical : table_.chemicals) chemical.salt = salt_of(chemical);
         return std::move(table_);
     }
 
@@ -201,6 +216,18 @@ class Gatherer {
         const auto all = everywhere_.find(key);
         const bool unique = all != everywhere_.end() && all->second.size() == 1;
         return unique && ion.formula.charge != 0 ? all->second.front() : none;
+    }
+
+    [[nodiscard]] Id salt_of(const AcidBase::Chemical& acid) const {
+        if (acid.brings.size() != 1) return none;
+        const auto& own = table_.known[acid.brings.front().known].species;
+        const auto is_its_ion = [&](const AcidBase::Brings& brings) {
+            const auto& species = table_.known[brings.known].species;
+            return species.component == own.component && species.charge < own.charge && brings.coefficient == 1;
+        };
+        for (Id id = 0; id < table_.chemicals.size(); ++id)
+            if (std::ranges::any_of(table_.chemicals[id].brings, is_its_ion)) return id;
+        return none;
     }
 
     static constexpr double usual_pair = 0.05;

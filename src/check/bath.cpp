@@ -13,10 +13,9 @@ constexpr double least_kg_of_water = 0.5;  // in a litre; below it is no solutio
 /// What a dissolved gram keeps the water out of, in ml a litre: water of crystallisation is water.
 double room_of(const Chemical& chemical, const Content& content) {
     const auto& form = chemical.forms[content.form == none ? 0 : content.form];
-    const Exact gram = 1;
     if (const auto density = density_of(chemical, content.form, std::nullopt))
         return content.g_per_l / density->to_double();
-    const double room = room_of_solid(chemical, form, gram).to_double() * content.g_per_l;
+    const double room = form.room_per_gram.to_double() * content.g_per_l;
     return room - content.mol_per_l * form.formula.water.to_double() * ml_of_crystal_water;
 }
 

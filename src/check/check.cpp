@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "expected.hpp"
+#include "ingredients_of.hpp"
 #include "parallel.hpp"
 #include "passes.hpp"
 
@@ -13,6 +15,11 @@ namespace {
 using diagnostics::Diagnostic;
 using SyntaxBlock = syntax::Block;
 
+/// What few sections have, and later passes look for.
+struct Notes {
+    bool takes_solutions = false, has_open_amount = false;
+};
+
 class Checker {
   public:
     Checker(const Workspace& workspace, unsigned workers)
@@ -21,6 +28,7 @@ class Checker {
     Checked run() {
         blocks_ = define(workspace_, model(), out());
         logs_.resize(blocks_.size());
+        notes_.resize(model().sections.size());
         read_chemicals();
         pass([this](BlockContext context) { prepare(context); });
         pass([this](BlockContext context) { read(context); });
@@ -40,8 +48,8 @@ class Checker {
 
     template <class Read>
     void pass(Read read) {
-        for_each_index(blocks_.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
-            auto block_reader = reader(blocks_[i].file, mine);
+        for_each_index(blocks_.size(), workers_, out(), [&](std::size_t i, Worker worker) {
+            auto block_reader = reader(blocks_[i].file, worker.out);
             read(BlockContext{block_reader, blocks_[i]});
         });
     }
@@ -149,9 +157,10 @@ class Checker {
 
     void read_whole_recipe(BlockContext context) {
         auto& recipe = model().recipes[context.block.id];
-        const bool whole =
-            !recipe.sections.empty() && model().sections[recipe.sections.front()].kind == SectionKind::whole;
-        read_recipe(context, recipe, whole ? &model().sections[recipe.sections.front()] : nullptr);
+        const Id first = recipe.sections.empty() ? none : recipe.sections.front();
+        const bool whole = first != none && model().sections[first].kind == SectionKind::whole;
+        read_recipe(context, recipe, whole ? &model().sections[first] : nullptr);
+        if (whole) note(first);
     }
 
     /// A recipe that is called like a chemical could never be an ingredient.
@@ -166,6 +175,7 @@ class Checker {
     void read_solution(BlockContext context) {
         Section nobody;
         read_section(context, context.block.id == none ? nobody : model().sections[context.block.id]);
+        if (context.block.id != none) note(context.block.id);
     }
 
     void read_one_conversion(BlockContext context) {
@@ -174,6 +184,14 @@ class Checker {
         const bool known = context.block.id != none;
         auto& conversion = known ? model().conversions[context.block.id] : nobody_conversion;
         read_conversion(context, conversion, known ? model().sections[conversion.section] : nobody);
+        if (known) note(conversion.section);
+    }
+
+    /// To be called while the lines of the section have just been read: going over all of them once more, by one
+    /// worker, would wait for memory.
+    void note(Id id) {
+        const auto& section = model().sections[id];
+        notes_[id] = {takes_solutions(section), has_open_amount(section)};
     }
 
     void gather_logs() {
@@ -182,28 +200,26 @@ class Checker {
     }
 
     void judge() {
-        judge_circles(model(), out());
+        judge_circles(model(), [this](Id id) { return notes_[id].takes_solutions; }, out());
         for (Id id = 0; id < model().sections.size(); ++id) {
+            if (!notes_[id].has_open_amount) continue;
             auto section_reader = reader(model().sections[id].place.file, out());
             find_amounts(section_reader, model(), id);
         }
-        for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, std::vector<Diagnostic>& mine) {
-            const auto& section = model().sections[i];
-            auto section_reader = reader(section.place.file, mine);
-            judge_volumes(section_reader, static_cast<Id>(i));
-            if (section.kind == SectionKind::conversion) return;
-            judge_conversions(section_reader, static_cast<Id>(i));
+        // What one solution holds is kept for all that are made of it, by each worker for itself.
+        std::vector<std::vector<ContentsTable>> tables(workers_);
+        for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, Worker worker) {
+            const auto id = static_cast<Id>(i);
+            const auto& section = model().sections[id];
+            auto section_reader = reader(section.place.file, worker.out);
+            judge_volumes(section_reader, id);
+            if (section.kind != SectionKind::conversion) judge_conversions(section_reader, id);
+            judge_dissolving(section_reader, id, tables[worker.number]);
+            judge_order(section_reader, id, tables[worker.number]);
+            judge_expectations(section_reader, id, tables[worker.number]);
+            judge_ph(section_reader, id, tables[worker.number]);
         });
-        // One after the other: what one solution holds is kept for all that are made of it.
-        std::vector<ContentsTable> tables;
-        for (Id id = 0; id < model().sections.size(); ++id) {
-            auto section_reader = reader(model().sections[id].place.file, out());
-            judge_dissolving(section_reader, id, tables);
-            judge_order(section_reader, id, tables);
-            judge_expectations(section_reader, id, tables);
-            judge_ph(section_reader, id, tables);
-        }
-        judge_meetings(model(), tables, out());
+        judge_meetings(model(), tables.front(), out());
     }
 
     const Workspace& workspace_;
@@ -211,6 +227,7 @@ class Checker {
     Checked checked_;
     std::vector<Block> blocks_;
     std::vector<std::vector<LogEntry>> logs_;  ///< one a block, so that blocks can be read side by side
+    std::vector<Notes> notes_;                 ///< one a section
 };
 
 }  // namespace

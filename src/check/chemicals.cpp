@@ -5,6 +5,7 @@
 #include "formulas.hpp"
 #include "in_water.hpp"
 #include "passes.hpp"
+#include "scruple/check/contents.hpp"
 #include "scruple/check/solubility.hpp"
 
 namespace scruple::check {
@@ -22,6 +23,7 @@ class ChemicalReader {
     void run() {
         each([this](const syntax::Form& form) { read_form(form); });
         each_statement(reader_, block_, [this](const auto& node) { return take(node); });
+        for (auto& form : chemical_.forms) form.room_per_gram = room_of_gram(chemical_, form);
         judge();
     }
 
@@ -43,9 +45,12 @@ class ChemicalReader {
                   .formula = *formula,
                   .molar_mass = chemistry::molar_mass(*formula),
                   .sold_as = {},
-                  .place = reader_.place(form.formula)};
-        for (const auto& name : syntax::Tree::run(reader_.tree.names, form.also))
+                  .place = reader_.place(form.formula),
+                  .called = {reader_.normal(reader_.text(form.name))}};
+        for (const auto& name : syntax::Tree::run(reader_.tree.names, form.also)) {
             made.also.push_back(reader_.text(name));
+            made.called.push_back(reader_.normal(made.also.back()));
+        }
         if (form.strength != syntax::nowhere)
             made.sold_as = read_strength(reader_, reader_.tree.quantities[form.strength]);
         for (const auto& other : chemical_.forms) {

@@ -35,12 +35,13 @@ const ContentsTable::Known& ContentsTable::of(Id section) {
 ContentsTable::Known ContentsTable::work_out(const Section& section) {
     Known known{{}, !section.broken};
     const auto variant = variant_of(section);
-    const auto filling = fill(model_, section, variant);
-    const double ml = filling.made_ml.to_double();
+    const double ml = made_ml(model_, section, variant).to_double();
     if (ml <= 0) return known;
+    known.contents.reserve(section.lines.size());
     for (std::size_t i = 0; i < section.lines.size(); ++i) {
         const auto* addition = std::get_if<Addition>(&section.lines[i]);
-        if (addition != nullptr) add(known, *addition, measure(*addition, filling, i, variant), 1 / ml);
+        if (addition == nullptr || addition->chemical == model_.water) continue;
+        add(known, *addition, measure(section, i, variant), 1 / ml);
     }
     return known;
 }
@@ -52,13 +53,15 @@ std::size_t ContentsTable::variant_of(const Section& section) const {
 }
 
 /// How much of an addition the finished solution holds; a make-up is what was still wanting.
-Exact ContentsTable::measure(const Addition& addition, const Filling& filling, std::size_t line, std::size_t variant) {
+Exact ContentsTable::measure(const Section& section, std::size_t line, std::size_t variant) const {
+    const auto& addition = std::get<Addition>(section.lines[line]);
     if (addition.optional || addition.shares.empty()) return 0;
     switch (addition.how) {
         case Addition::How::unknown:
         case Addition::How::the_rest:
             return 0;
         case Addition::How::to_make: {
+            const auto filling = fill(model_, section, variant);
             if (line != filling.made_up_at) return 0;
             const Exact before = line == 0 ? Exact(0) : filling.after[line - 1].with_room_ml;
             return filling.made_ml > before ? filling.made_ml - before : Exact(0);
@@ -72,7 +75,7 @@ Exact ContentsTable::measure(const Addition& addition, const Filling& filling, s
 }
 
 void ContentsTable::add(Known& known, const Addition& addition, const Exact& measure, double per_ml) {
-    if (measure.is_zero() || addition.chemical == model_.water) return;
+    if (measure.is_zero()) return;
     if (addition.solution == none) {
         const auto dose = dose_of(model_, addition, measure);
         const double off = give_or_take(model_, addition, measure);

@@ -24,8 +24,7 @@ class ContentsTable {
   private:
     Known work_out(const Section& section);
     [[nodiscard]] std::size_t variant_of(const Section& section) const;
-    [[nodiscard]] static Exact measure(const Addition& addition, const Filling& filling, std::size_t line,
-                                       std::size_t variant);
+    [[nodiscard]] Exact measure(const Section& section, std::size_t line, std::size_t variant) const;
     void add(Known& known, const Addition& addition, const Exact& measure, double per_ml);
 
     struct Weighed {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // First pass: which blocks there are, and which names they define.
+#include <algorithm>
+
 #include "blocks.hpp"
 #include "scruple/syntax/normal.hpp"
 
@@ -15,28 +17,45 @@ class Definer {
         : workspace_(workspace), model_(model), out_(out) {}
 
     std::vector<Block> run() {
+        reserve();
         for (text::FileId file = 0; file < workspace_.trees.size(); ++file) cut(file);
-        for (Id id = 0; id < model_.recipes.size(); ++id) name_whole(model_.recipes[id]);
+        for (const Id id : with_short_names_) name_whole(model_.recipes[id]);
         model_.water = chemical_called("water");
         return std::move(blocks_);
     }
 
   private:
+    /// Growing these by and by would move and hash again what is in them.
+    void reserve() {
+        std::size_t headings = 0;
+        for (const auto& tree : workspace_.trees) headings += tree.headings.size();
+        blocks_.reserve(headings + workspace_.trees.size());
+        model_.sections.reserve(headings);
+        // Most files hold one recipe. With twice the room in a table few names share a place there.
+        model_.section_names.reserve(2 * headings);
+        model_.recipes.reserve(workspace_.trees.size());
+        model_.recipe_names.reserve(2 * workspace_.trees.size());
+    }
+
     // ---- cutting ----
 
     void cut(text::FileId file) {
         file_ = file;
-        recipe_ = none;
         const auto& statements = workspace_.trees[file].statements;
         Block block{.file = file};
-        for (std::uint32_t i = 0; i < statements.size(); ++i) {
-            const auto* heading = std::get_if<syntax::Heading>(&statements[i].node);
-            if (heading == nullptr) continue;
+        for (const auto i : workspace_.trees[file].headings) {
+            const auto& heading = std::get<syntax::Heading>(statements[i].node);
             close(block, i);
-            block = Block{.file = file, .heading = i, .begin = i + 1, .kind = heading->block};
-            open(block, *heading, statements[i].span);
+            block = Block{.file = file, .heading = i, .begin = i + 1, .kind = heading.block};
+            open(block, heading, statements[i].span);
         }
         close(block, static_cast<std::uint32_t>(statements.size()));
+        leave_recipe();
+    }
+
+    void leave_recipe() {
+        if (recipe_ != none && has_short_names(model_.recipes[recipe_])) with_short_names_.push_back(recipe_);
+        recipe_ = none;
     }
 
     void close(Block& block, std::uint32_t end) {
@@ -61,12 +80,23 @@ class Definer {
 
     // ---- short names: a recipe's own name for its only solution, `stock` for its own lines ----
 
+    /// Judged while the recipe is at hand, and named after all files, since names that are written out come first.
+    /// A `working` without a label is called so already.
+    [[nodiscard]] bool has_short_names(const Recipe& recipe) const {
+        const auto is_short = [this](Id id) {
+            const auto& section = model_.sections[id];
+            return section.kind == SectionKind::whole ||
+                   (section.kind == SectionKind::working && !section.label.empty());
+        };
+        return !recipe.normal.empty() &&
+               (recipe.sections.size() == 1 || std::ranges::any_of(recipe.sections, is_short));
+    }
+
     void name_whole(const Recipe& recipe) {
-        if (recipe.normal.empty() || recipe.sections.empty()) return;
         const Id first = recipe.sections.front();
         if (model_.sections[first].kind == SectionKind::whole) {
             model_.section_names.try_emplace(recipe.normal, first);
-            model_.section_names.try_emplace(recipe.normal + " stock", first);
+            model_.section_names.try_emplace(key(recipe.normal, "stock"), first);
         } else if (recipe.sections.size() == 1) {
             model_.section_names.try_emplace(recipe.normal, first);
         }
@@ -80,7 +110,7 @@ class Definer {
             if (working != none) return;
             working = id;
         }
-        if (working != none) model_.section_names.try_emplace(recipe.normal + " working", working);
+        if (working != none) model_.section_names.try_emplace(key(recipe.normal, "working"), working);
     }
 
     // ---- opening: one entry in the model a block ----
@@ -89,7 +119,7 @@ class Definer {
         place_ = {file_, span, block.heading};
         const bool nested = heading.block == SyntaxBlock::part || heading.block == SyntaxBlock::bath ||
                             heading.block == SyntaxBlock::working || heading.block == SyntaxBlock::replenisher;
-        if (!nested) recipe_ = none;
+        if (!nested) leave_recipe();
         block.recipe = recipe_;
         const auto title = text(heading.title.name.span);
         if (!heading.size.empty()) {
@@ -99,7 +129,7 @@ class Definer {
             if (heading.block == SyntaxBlock::recipe) open_recipe(block, {}, {});
             return;
         }
-        normal_ = syntax::normal_name(title);
+        syntax::normal_name(title, normal_);
         open_named(block, heading, title);
     }
 
@@ -175,17 +205,25 @@ class Definer {
                     "a `recipe` heading above it"});
             return;
         }
-        auto& recipe = model_.recipes[recipe_];
+        const auto id = static_cast<Id>(model_.sections.size());
         Section section{.kind = kind, .recipe = recipe_, .label = label, .place = place_};
-        const auto words = syntax::normal_name(section_words(section));
-        const auto key = recipe.normal + " " + words;
-        const auto found = model_.section_names.find(key);
-        if (found != model_.section_names.end() && model_.sections[found->second].recipe == recipe_) {
-            report_repeated_section(section, model_.sections[found->second]);
-            return;
+        if (const auto& recipe = model_.recipes[recipe_]; !recipe.normal.empty()) {
+            syntax::normal_name(section_words(section), normal_);
+            const auto [at, fresh] = model_.section_names.try_emplace(key(recipe.normal, normal_), id);
+            if (!fresh && model_.sections[at->second].recipe == recipe_) {
+                report_repeated_section(section, model_.sections[at->second]);
+                return;
+            }
         }
         block.id = add_section(std::move(section));
-        if (!recipe.normal.empty()) model_.section_names.try_emplace(key, block.id);
+    }
+
+    /// Good until the next call.
+    const std::string& key(const std::string& recipe, std::string_view words) {
+        key_ = recipe;
+        key_ += ' ';
+        key_ += words;
+        return key_;
     }
 
     /// `part A` below `working` is mostly an ingredient whose amount was forgotten.
@@ -204,7 +242,7 @@ class Definer {
         return false;
     }
 
-    Id add_section(Section section) {
+    Id add_section(Section&& section) {
         const Id id = static_cast<Id>(model_.sections.size());
         model_.recipes[section.recipe].sections.push_back(id);
         model_.sections.push_back(std::move(section));
@@ -286,10 +324,11 @@ class Definer {
     Model& model_;
     std::vector<diagnostics::Diagnostic>& out_;
     std::vector<Block> blocks_;
+    std::vector<Id> with_short_names_;  ///< of recipes
     text::FileId file_ = 0;
     Id recipe_ = none;
     Place place_;
-    std::string normal_;
+    std::string normal_, key_;  // of the heading at hand; kept for their room
 };
 
 }  // namespace

@@ -55,13 +55,13 @@ std::string known_densities(const Chemical& chemical) {
     return known.empty() ? own : known + (one ? ", whose density is known, " : ", whose densities are known, ") + own;
 }
 
-Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams) {
-    if (chemical.takes_up) return grams * *chemical.takes_up;
+Exact room_of_gram(const Chemical& chemical, const Form& form) {
+    if (chemical.takes_up) return *chemical.takes_up;
     const Exact per_gram = chemical.ions.empty() ? other_ml_per_gram : salt_ml_per_gram;
-    if (form.formula.water.is_zero()) return grams * per_gram;
+    if (form.formula.water.is_zero()) return per_gram;
     const Exact water_mol = form.formula.water / form.molar_mass;
     const Exact room = water_mol * water_ml_per_mol + (1 - water_mol * water_grams_per_mol) * per_gram;
-    return grams * room.rounded_to(estimate_step);
+    return room.rounded_to(estimate_step);
 }
 
 Exact as_form(const Form& from, const Form& to, const Exact& grams) {

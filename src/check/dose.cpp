@@ -81,7 +81,7 @@ Dose of_pure(const Model& model, const Chemical& chemical, const Addition& addit
         dose.ml = dose.grams / weight;
         dose.room_ml = dose.ml;
     } else {
-        dose.room_ml = room_of_solid(chemical, form, dose.grams);
+        dose.room_ml = dose.grams * (chemical.forms.empty() ? room_of_gram(chemical, form) : form.room_per_gram);
         dose.room_estimated = true;
     }
     dose.mol = moles(form, dose.grams, true);

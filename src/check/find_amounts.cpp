@@ -57,7 +57,7 @@ class Search {
         const auto& section = model_.sections[id_];
         const bool enough = section.expects.size() >= unknowns_.size() && unknowns_.size() <= most_unknowns;
         if (section.broken || !enough) return leave_open();
-        std::vector<std::vector<Exact>> found(unknowns_.size());
+        std::vector<Few<Exact>> found(unknowns_.size());
         for (std::size_t variant = 0; variant < variants(); ++variant) {
             variant_ = variant;
             const auto amounts = nearest();
@@ -153,7 +153,7 @@ class Search {
         return found.has_value();
     }
 
-    void settle(Addition& addition, std::vector<Exact> amounts) {
+    void settle(Addition& addition, Few<Exact> amounts) {
         std::string text;
         for (const auto& amount : amounts) text += (text.empty() ? "" : ", ") + printed(amount.to_double());
         addition.how = Addition::How::exactly;

@@ -229,10 +229,9 @@ bool LineReader::read_variant_shares(const syntax::Ingredient& line, Addition& a
 bool LineReader::check_density(const Addition& addition, text::Span span, std::string_view amount) {
     if (addition.chemical == none) return true;
     const auto& chemical = reader_.model.chemicals[addition.chemical];
-    auto shown = shown_name(chemical, addition.form);
     if (addition.saturated_at) {
         if (saturated_grams_per_ml(reader_.model, addition, *addition.saturated_at)) return true;
-        reader_.report(Kind::no_solubility, span, {shown});
+        reader_.report(Kind::no_solubility, span, {shown_name(chemical, addition.form)});
         return false;
     }
     const bool by_volume = addition.by == Addition::By::volume || addition.by == Addition::By::drops;
@@ -242,7 +241,7 @@ bool LineReader::check_density(const Addition& addition, text::Span span, std::s
         case DensityNeed::of_form:
             if (density_of(chemical, addition.form, std::nullopt)) return true;
             if (!addition.strength && chemical.densities.empty()) {
-                reader_.report(Kind::solid_by_volume, span, {shown, amount});
+                reader_.report(Kind::solid_by_volume, span, {shown_name(chemical, addition.form), amount});
                 return false;
             }
             break;
@@ -250,7 +249,7 @@ bool LineReader::check_density(const Addition& addition, text::Span span, std::s
             if (density_of(chemical, addition.form, addition.strength)) return true;
             break;
     }
-    shown = shown_name(chemical, addition.form, addition.strength);
+    const auto shown = shown_name(chemical, addition.form, addition.strength);
     reader_.report(Kind::no_density, span, {shown, known_densities(chemical) + (by_volume ? "grams" : "ml")});
     return false;
 }

@@ -7,13 +7,25 @@
 
 namespace scruple::check {
 
+namespace {
+
+const Addition* taking_solution(const Line& line) {
+    const auto* addition = std::get_if<Addition>(&line);
+    return addition != nullptr && addition->solution != none ? addition : nullptr;
+}
+
+}  // namespace
+
 std::vector<Part> parts_of(const Section& section) {
     std::vector<Part> parts;
     for (const auto& line : section.lines) {
-        const auto* addition = std::get_if<Addition>(&line);
-        if (addition != nullptr && addition->solution != none) parts.push_back({addition->solution, addition});
+        if (const auto* addition = taking_solution(line)) parts.push_back({addition->solution, addition});
     }
     return parts;
+}
+
+bool takes_solutions(const Section& section) {
+    return std::ranges::any_of(section.lines, [](const Line& line) { return taking_solution(line) != nullptr; });
 }
 
 namespace {
@@ -28,12 +40,16 @@ struct Frame {
 /// Tarjan's strongly connected components (SIAM J. Comput. 1 (1972) 146), with a stack of its own instead of recursion.
 class Knots {
   public:
-    explicit Knots(const Model& model)
-        : model_(model), index_(model.sections.size(), none), lowest_(index_), on_stack_(index_.size()) {}
+    Knots(const Model& model, const std::function<bool(Id)>& takes_solutions)
+        : model_(model),
+          takes_solutions_(takes_solutions),
+          index_(model.sections.size(), none),
+          lowest_(index_),
+          on_stack_(index_.size()) {}
 
     std::vector<std::vector<Id>> run() {
         for (Id id = 0; id < index_.size(); ++id) {
-            if (index_[id] == none) explore(id);
+            if (index_[id] == none && takes_solutions_(id)) explore(id);
         }
         return std::move(knots_);
     }
@@ -48,6 +64,7 @@ class Knots {
                 continue;
             }
             const Id part = frame.parts[frame.next++].solution;
+            if (!takes_solutions_(part)) continue;
             if (index_[part] == none) {
                 enter(part);
             } else if (on_stack_[part]) {
@@ -64,6 +81,7 @@ class Knots {
     }
 
     void leave(Id id) {
+        const bool takes_itself = std::ranges::find(way_.back().parts, id, &Part::solution) != way_.back().parts.end();
         way_.pop_back();
         if (!way_.empty()) lowest_[way_.back().section] = std::min(lowest_[way_.back().section], lowest_[id]);
         if (lowest_[id] != index_[id]) return;
@@ -74,10 +92,11 @@ class Knots {
             on_stack_[member] = false;
             knot.push_back(member);
         }
-        knots_.push_back(std::move(knot));
+        if (knot.size() > 1 || takes_itself) knots_.push_back(std::move(knot));
     }
 
     const Model& model_;
+    const std::function<bool(Id)>& takes_solutions_;
     std::vector<Id> index_, lowest_;
     std::vector<bool> on_stack_;
     std::vector<Id> stack_;
@@ -127,9 +146,9 @@ std::vector<Id> made_of(const Model& model, Id section, const std::function<bool
     return order;
 }
 
-std::vector<std::vector<Id>> circles(const Model& model) {
+std::vector<std::vector<Id>> circles(const Model& model, const std::function<bool(Id)>& takes_solutions) {
     std::vector<std::vector<Id>> all;
-    for (const auto& knot : Knots(model).run()) {
+    for (const auto& knot : Knots(model, takes_solutions).run()) {
         auto circle = way_round(model, knot, *std::ranges::min_element(knot));
         if (!circle.empty()) all.push_back(std::move(circle));
     }

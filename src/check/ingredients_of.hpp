@@ -15,13 +15,14 @@ struct Part {
     const Addition* addition;
 };
 [[nodiscard]] std::vector<Part> parts_of(const Section& section);
+[[nodiscard]] bool takes_solutions(const Section& section);
 
 /// Everything a section is made of, itself last, each after what it is made of itself; what is `done`
 /// already is left out with all below it. What goes round in a circle is cut where it closes.
 [[nodiscard]] std::vector<Id> made_of(const Model& model, Id section, const std::function<bool(Id)>& done);
 
 /// Solutions that go into themselves: for each knot of them one way round, `A`, `B`, … where the last takes
-/// the first again. In time linear in the number of lines.
-[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model);
+/// the first again. In time linear in the number of lines of those sections that take solutions at all.
+[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model, const std::function<bool(Id)>& takes_solutions);
 
 }  // namespace scruple::check

@@ -28,8 +28,16 @@ class PhJudge {
     bool run() {
         for (const auto& expectation : section_.expects)
             if (expectation.ph) judge(expectation);
-        if (is_used_developer()) judge_acids();
+        if (is_used_developer(reader_.model, section_)) judge_acids();
         return reported_;
+    }
+
+    /// What goes to film or paper as it is. A part may well be sour.
+    [[nodiscard]] static bool is_used_developer(const Model& model, const Section& section) {
+        if (section.recipe == none || section.kind == SectionKind::part || section.kind == SectionKind::replenisher ||
+            section.kind == SectionKind::conversion)
+            return false;
+        return model.recipes[section.recipe].is_a.find("developer") != std::string_view::npos;
     }
 
   private:
@@ -57,15 +65,6 @@ class PhJudge {
 
     // ---- an acid in the place of its salt ----
 
-    /// What goes to film or paper as it is. A part may well be sour.
-    [[nodiscard]] bool is_used_developer() const {
-        if (section_.recipe == none || section_.kind == SectionKind::part ||
-            section_.kind == SectionKind::replenisher || section_.kind == SectionKind::conversion)
-            return false;
-        const auto is_a = reader_.model.recipes[section_.recipe].is_a;
-        return is_a.find("developer") != std::string_view::npos;
-    }
-
     void judge_acids() {
         for (const auto& content : contents_) {
             const auto salt = salt_of(content.chemical);
@@ -80,20 +79,11 @@ class PhJudge {
 
     [[nodiscard]] std::string name(Id chemical) const { return std::string(reader_.model.chemicals[chemical].name); }
 
-    /// The first chemical that brings a developing agent as an ion with less H+ than this one does.
+    /// Of a developing agent, the chemical that brings it as an ion with less H+ than this one does.
     [[nodiscard]] Id salt_of(Id acid) const {
-        const auto& chemical = reader_.model.chemicals[acid];
-        const auto& table = reader_.model.acid_base;
+        const auto salt = reader_.model.acid_base.chemicals[acid].salt;
         const auto is_agent = [](std::string_view word) { return word == "developing agent"; };
-        if (std::ranges::none_of(chemical.acts_as, is_agent) || table.chemicals[acid].brings.size() != 1) return none;
-        const auto& own = table.known[table.chemicals[acid].brings.front().known].species;
-        const auto is_its_ion = [&](const AcidBase::Brings& brings) {
-            const auto& species = table.known[brings.known].species;
-            return species.component == own.component && species.charge < own.charge && brings.coefficient == 1;
-        };
-        for (Id id = 0; id < table.chemicals.size(); ++id)
-            if (std::ranges::any_of(table.chemicals[id].brings, is_its_ion)) return id;
-        return none;
+        return salt != none && std::ranges::any_of(reader_.model.chemicals[acid].acts_as, is_agent) ? salt : none;
     }
 
     [[nodiscard]] std::optional<double> with_salt(const Content& acid, Id salt) const {
@@ -127,6 +117,8 @@ class PhJudge {
 
 void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
     const auto& solution = reader.model.sections[section];
+    const bool asked = std::ranges::any_of(solution.expects, &Expectation::ph);
+    if (!asked && !PhJudge::is_used_developer(reader.model, solution)) return;
     if (has_open_amount(solution)) return;
     const auto variants = solution.recipe == none ? 0 : reader.model.recipes[solution.recipe].variants.size();
     for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1); ++variant) {

@@ -31,22 +31,23 @@ class VolumeJudge {
     VolumeJudge(Reader& reader, Id id) : reader_(reader), id_(id), section_(reader.model.sections[id]) {}
 
     void run() {
-        if (!section_.broken) judge_pouring(fill(reader_.model, section_, 0));
+        const auto first = fill(reader_.model, section_, 0);
+        if (!section_.broken) judge_pouring(first);
         if (section_.kind == SectionKind::conversion) return;
         if (section_.lines.empty() || section_.by_parts) {
             judge_parts();
             return;
         }
+        if (!reported_) judge(first);
         const auto variants = section_.recipe == none ? 0 : reader_.model.recipes[section_.recipe].variants.size();
-        for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1) && !reported_; ++variant)
-            judge(variant);
+        for (std::size_t variant = 1; variant < variants && !reported_; ++variant)
+            judge(fill(reader_.model, section_, variant));
         if (!section_.broken) judge_order();
         judge_parts();
     }
 
   private:
-    void judge(std::size_t variant) {
-        const auto filling = fill(reader_.model, section_, variant);
+    void judge(const Filling& filling) {
         if (filling.made_up_at == none) {
             if (section_.broken || unknown_volume()) return;
             const auto name = shown_name(reader_.model, id_);
@@ -115,7 +116,7 @@ class VolumeJudge {
             const bool comparable =
                 other.recipe == section_.recipe && !other.by_parts && !section_.by_parts && !other.broken;
             if (!comparable || part.addition->shares.empty()) continue;
-            const auto made = fill(reader_.model, other, 0).made_ml;
+            const auto made = made_ml(reader_.model, other, 0);
             const auto& taken = part.addition->shares.front();
             if (made.is_zero() || taken <= made) continue;
             reader_.report(Kind::part_too_small, part.addition->place.span,
@@ -141,8 +142,9 @@ void judge_volumes(Reader& reader, Id section) {
     VolumeJudge(reader, section).run();
 }
 
-void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
-    for (const auto& circle : circles(model)) {
+void judge_circles(const Model& model, const std::function<bool(Id)>& takes_solutions,
+                   std::vector<diagnostics::Diagnostic>& out) {
+    for (const auto& circle : circles(model, takes_solutions)) {
         const auto first = shown_name(model, circle.front());
         std::string way = first;
         for (std::size_t i = 1; i < circle.size() && i < 5; ++i) way += " takes " + shown_name(model, circle[i]);

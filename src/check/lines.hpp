@@ -23,7 +23,7 @@ class LineReader {
     /// A weighing of which a piece went in already.
     struct Divided {
         Id chemical, form;
-        std::vector<Exact> shares;
+        Few<Exact> shares;
         std::optional<Exact> now;
         text::Span span;
         bool finished = false;
@@ -47,7 +47,7 @@ class LineReader {
     void report_unknown_variant(const syntax::Quantity& amount, const syntax::Name& label);
     void read_details(syntax::Slice details, Addition& addition);
     void read_detail(const syntax::Detail& detail, Addition& addition);
-    std::vector<Detail> read_step_details(syntax::Slice details);
+    Few<Detail> read_step_details(syntax::Slice details);
     std::optional<Detail> read_step_detail(const syntax::Detail& detail);
     void divide(const Addition& addition, text::Span span);
     bool take_rest(Addition& addition, text::Span span);

@@ -39,7 +39,7 @@ void Mix::add(const Model& model, const Addition& addition, const Exact& measure
         const auto& form = form_of(chemical, addition.form);
         const auto density = density_of(chemical, addition.form, std::nullopt);
         const double room =
-            density ? grams / density->to_double() : room_of_solid(chemical, form, dose.grams).to_double();
+            density ? grams / density->to_double() : (dose.grams * form.room_per_gram).to_double();
         const bool by_weight = addition.strength && addition.strength->unit == quantity::Unit::percent_w_w;
         const double rest = by_weight ? grams * (100 / addition.strength->value.to_double() - 1)
                                       : std::max(0.0, dose.ml.to_double() - room);
@@ -60,7 +60,7 @@ void Mix::add(const Model& model, std::span<const Content> contents, double more
         const auto& form = form_of(chemical, content.form);
         const double grams = content.g_per_l * more_ml / 1000, mol = content.mol_per_l * more_ml / 1000;
         const auto density = density_of(chemical, content.form, std::nullopt);
-        room += density ? grams / density->to_double() : room_of_solid(chemical, form, 1).to_double() * grams;
+        room += density ? grams / density->to_double() : form.room_per_gram.to_double() * grams;
         add_substance(model, content.chemical, content.form, grams, mol);
         purposes |= purposes_of(chemical);
     }

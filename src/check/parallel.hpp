@@ -9,13 +9,18 @@
 
 namespace scruple::check {
 
-/// Calls work(index, diagnostics) for every index below `count`, in pieces, on `workers` threads. What the workers
+struct Worker {
+    std::vector<diagnostics::Diagnostic>& out;
+    unsigned number;  ///< from 0
+};
+
+/// Calls work(index, worker) for every index below `count`, in pieces, on `workers` threads. What the workers
 /// report comes out together; its order is settled later.
 template <class Work>
 void for_each_index(std::size_t count, unsigned workers, std::vector<diagnostics::Diagnostic>& out, Work work) {
     constexpr std::size_t piece = 64;
     std::vector<std::vector<diagnostics::Diagnostic>> reported(text::workers_for(count, workers, piece));
-    text::side_by_side(count, workers, piece, [&](std::size_t i, unsigned worker) { work(i, reported[worker]); });
+    text::side_by_side(count, workers, piece, [&](std::size_t i, unsigned worker) { work(i, Worker{reported[worker], worker}); });
     for (auto& mine : reported) std::ranges::move(mine, std::back_inserter(out));
 }
 

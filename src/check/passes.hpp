@@ -3,6 +3,8 @@
 // and reports what is wrong; none reads what a later one writes.
 #pragma once
 
+#include <functional>
+
 #include "blocks.hpp"
 #include "contents_table.hpp"
 
@@ -58,7 +60,8 @@ void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& 
 /// What must not meet and does, in each solution and from bath to bath of each process; what is accepted of it goes
 /// into the model.
 void judge_meetings(Model& model, std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
-/// Solutions that go into themselves, each circle once.
-void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
+/// Solutions that go into themselves, each circle once; `takes_solutions` says which sections take any.
+void judge_circles(const Model& model, const std::function<bool(Id)>& takes_solutions,
+                   std::vector<diagnostics::Diagnostic>& out);
 
 }  // namespace scruple::check

@@ -20,7 +20,9 @@ class SectionReader {
   public:
     SectionReader(BlockContext context, Recipe* recipe, Section* section, Id recipe_id)
         : reader_(context.reader), block_(context.block), recipe_(recipe), section_(section) {
-        if (section_ != nullptr) lines_.emplace(reader_, *section_, recipe_id);
+        if (section_ == nullptr) return;
+        section_->lines.reserve(block_.end - block_.begin);
+        lines_.emplace(reader_, *section_, recipe_id);
     }
 
     void run() {
@@ -29,9 +31,9 @@ class SectionReader {
         if (!lines_) return;
         section_->broken = any_error_since(before);
         lines_->finish();
-        const auto filling = fill(reader_.model, *section_, 0);
-        section_->makes_ml = filling.made_ml;
-        section_->makes_stated = filling.made_up_at != none;
+        const auto mark = made_up_to(*section_, 0);
+        section_->makes_stated = mark.has_value();
+        section_->makes_ml = mark ? *mark : fill(reader_.model, *section_, 0).made_ml;
     }
 
   private:

@@ -18,12 +18,10 @@ std::vector<std::string> form_choices(const Chemical& chemical, std::string_view
 }
 
 Id find_form(Reader& reader, const Chemical& chemical, std::string_view written) {
-    const std::string wanted = reader.normal(written);
-    const auto means = [&](std::string_view name) { return reader.normal(name) == wanted; };
-    for (Id i = 0; i < chemical.forms.size(); ++i) {
-        if (means(chemical.forms[i].name) || std::ranges::any_of(chemical.forms[i].also, means)) return i;
-    }
-    return none;
+    const auto& wanted = reader.normal(written);
+    const auto is_called = [&](const Form& form) { return std::ranges::count(form.called, wanted) > 0; };
+    const auto found = std::ranges::find_if(chemical.forms, is_called);
+    return found == chemical.forms.end() ? none : static_cast<Id>(found - chemical.forms.begin());
 }
 
 std::string_view find_grade(Reader& reader, const Chemical& chemical, std::string_view written) {

@@ -124,7 +124,7 @@ std::optional<Exact> saturated_grams_per_ml(const Model& model, const Addition& 
     const bool on_a_line = near.below == near.above || celsius_of(*near.below) == at.low;
     const auto row = on_a_line ? *near.below : row_between(chemical, near, at.low);
     const auto& stated = form_of(chemical, row);
-    const Exact ml = row.in_grams + room_of_solid(chemical, stated, row.grams);
+    const Exact ml = row.in_grams + row.grams * stated.room_per_gram;
     return as_form(stated, chemical.forms[addition.form], row.grams) / ml;
 }
 

@@ -86,8 +86,8 @@ void LineReader::take(const syntax::Step& line) {
     section_.lines.emplace_back(std::move(action));
 }
 
-std::vector<Detail> LineReader::read_step_details(syntax::Slice details) {
-    std::vector<Detail> read;
+Few<Detail> LineReader::read_step_details(syntax::Slice details) {
+    Few<Detail> read;
     for (const auto& detail : syntax::Tree::run(reader_.tree.details, details)) {
         if (auto one = read_step_detail(detail)) read.push_back(std::move(*one));
     }

@@ -17,12 +17,17 @@ struct Beaker {
     bool measured = true;  ///< no line left open how much goes in
 };
 
+const Exact& share(const Addition& addition, std::size_t variant) {
+    return addition.shares[addition.shares.size() == 1 ? 0 : variant];
+}
+
 class Filler {
   public:
     Filler(const Model& model, const Section& section, std::size_t variant)
         : model_(model), section_(section), variant_(variant) {}
 
     Filling run() {
+        filling_.after.reserve(section_.lines.size());
         for (std::uint32_t i = 0; i < section_.lines.size(); ++i) {
             line_ = i;
             std::visit([this](const auto& line) { take(line); }, section_.lines[i]);
@@ -39,7 +44,7 @@ class Filler {
         auto& level = open_ == SIZE_MAX ? main_ : beakers_[open_].level;
         if (addition.how == Addition::How::to_make) {
             if (addition.shares.empty()) return;
-            const auto& mark = addition.shares[addition.shares.size() == 1 ? 0 : variant_];
+            const auto& mark = share(addition, variant_);
             level = {mark, mark};
             if (open_ != SIZE_MAX) return;
             filling_.made_up_at = line_;
@@ -115,6 +120,23 @@ class Filler {
 
 Filling fill(const Model& model, const Section& section, std::size_t variant) {
     return Filler(model, section, variant).run();
+}
+
+std::optional<Exact> made_up_to(const Section& section, std::size_t variant) {
+    const Exact* mark = nullptr;
+    bool apart = false;
+    for (const auto& line : section.lines) {
+        if (const auto* move = std::get_if<VesselMove>(&line)) apart = move->what == VesselMove::What::apart;
+        const auto* addition = std::get_if<Addition>(&line);
+        if (addition == nullptr || apart || addition->how != Addition::How::to_make) continue;
+        if (!addition->shares.empty()) mark = &share(*addition, variant);
+    }
+    return mark == nullptr ? std::nullopt : std::optional(*mark);
+}
+
+Exact made_ml(const Model& model, const Section& section, std::size_t variant) {
+    const auto mark = made_up_to(section, variant);
+    return mark ? *mark : fill(model, section, variant).made_ml;
 }
 
 }  // namespace scruple::check

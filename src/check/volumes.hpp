@@ -24,4 +24,9 @@ struct Filling {
 /// Walks the lines of a section for one variant, second vessels included.
 [[nodiscard]] Filling fill(const Model& model, const Section& section, std::size_t variant);
 
+/// The volume of the last `to make` line of the main vessel; nullopt where there is none.
+[[nodiscard]] std::optional<Exact> made_up_to(const Section& section, std::size_t variant);
+/// Filling::made_ml alone; the lines are only walked where no `to make` says it.
+[[nodiscard]] Exact made_ml(const Model& model, const Section& section, std::size_t variant);
+
 }  // namespace scruple::check

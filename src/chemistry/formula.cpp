@@ -21,6 +21,12 @@ constexpr int most_brackets = 16;  // one inside the other
 bool is_continuation(char c) {
     return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
 }
+bool is_ascii(char c) {
+    return static_cast<unsigned char>(c) < 0x80;
+}
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
 bool is_lower(char c) {
     return c >= 'a' && c <= 'z';
 }
@@ -55,7 +61,8 @@ class Reader {
 
     void part(const Exact& multiplier) {
         const Counts counts = groups();
-        for (Element e = 0; e < element_count; ++e) total_[e] += multiplier * Exact(counts[e]);
+        for (Element e = 0; e < element_count; ++e)
+            if (counts[e] != 0) total_[e] += multiplier * Exact(counts[e]);
     }
 
     void hydrate() {
@@ -78,7 +85,7 @@ class Reader {
             }
             const int times = count();
             for (Element e = 0; e < element_count; ++e)
-                sum[e] = limited(sum[e] + std::int64_t{times} * (*one)[e], from);
+                if ((*one)[e] != 0) sum[e] = limited(sum[e] + std::int64_t{times} * (*one)[e], from);
         }
     }
 
@@ -162,6 +169,9 @@ class Reader {
     }
 
     std::optional<int> take_digit(const Digits& digits) {
+        if (at_ == text_.size()) return std::nullopt;
+        const bool is_plain = is_ascii(text_[at_]);  // as most are, and easily told
+        if (is_plain != is_ascii(digits.front().front()) || (is_plain && !is_digit(text_[at_]))) return std::nullopt;
         for (int value = 0; value < 10; ++value)
             if (take(digits[static_cast<std::size_t>(value)])) return value;
         return std::nullopt;

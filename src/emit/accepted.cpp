@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "words.hpp"
+#include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
 namespace {

@@ -23,7 +23,7 @@ Exact solution_ml(const Model& model, const check::Making& making) {
     for (const check::Share& share : making.reagents) {
         const Chemical& chemical = model.chemicals[share.chemical];
         const check::Id form = share.form < chemical.forms.size() ? share.form : 0;
-        ml += check::room_of_solid(chemical, chemical.forms[form], share.grams);
+        ml += share.grams * chemical.forms[form].room_per_gram;
     }
     return ml;
 }

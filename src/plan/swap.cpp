@@ -76,7 +76,7 @@ std::optional<Rewriting> difference(const Model& model, const Addition& before, 
     const bool same_measure = rest || (now.shares == before.shares && now.now == before.now);
     if (same_thing(before, now) && same_measure) return std::nullopt;
     if (!rest) {
-        anew.amounts = now.shares;
+        anew.amounts.assign(now.shares.begin(), now.shares.end());
         anew.unit = now.by == Addition::By::volume ? "ml" : "g";
         anew.now = now.now;
     }

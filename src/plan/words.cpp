@@ -156,7 +156,7 @@ std::string substance_words(const Model& model, const Addition& addition) {
     return words.empty() ? name : fmt::format("{} ({})", name, joined(words, ", "));
 }
 
-std::vector<std::string> detail_words(const std::vector<Detail>& details) {
+std::vector<std::string> detail_words(std::span<const Detail> details) {
     std::vector<std::string> words;
     words.reserve(details.size());
     for (const Detail& detail : details) words.push_back(words_of(detail));

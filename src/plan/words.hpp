@@ -2,6 +2,7 @@
 // The words of a card's lines: temperatures, times, what a thing is called, what is done.
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -24,7 +25,7 @@ namespace scruple::plan {
 [[nodiscard]] std::string substance_words(const check::Model& model, const check::Addition& addition);
 
 /// `slowly`, `stirring every 5 min`, `until clear`, as they stand after a comma
-[[nodiscard]] std::vector<std::string> detail_words(const std::vector<check::Detail>& details);
+[[nodiscard]] std::vector<std::string> detail_words(std::span<const check::Detail> details);
 /// `stir until clear`, `cool below 27 °C`
 [[nodiscard]] std::string action_words(const check::Action& action);
 [[nodiscard]] bool until_clear(const check::Action& action);

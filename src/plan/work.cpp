@@ -234,7 +234,10 @@ class Worker {
             work.amount = estimated ? three_figures(ml) : batch_.measures.measured(ml).figure;
             work.about = estimated;
         }
-        if (step.move != nullptr) append(work.details, detail_words(step.move->details));
+        if (step.move != nullptr) {
+            const auto& details = step.move->details;
+            append(work.details, detail_words({details.data(), details.size()}));
+        }
         if (step.addition != nullptr) append(work.details, detail_words(step.addition->details));
         run(work, ml, estimated);
     }

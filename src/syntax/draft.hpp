@@ -2,6 +2,8 @@
 // The statement that is being read: the last piece of each sort, and what of it stands in the tree already.
 #pragma once
 
+#include <type_traits>
+
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::syntax {
@@ -94,7 +96,9 @@ class Draft {
 
     template <class Kind>
     void commit(const Kind& node) {
-        tree_.statements.push_back({Span{}, Span{}, blank_before_, node});
+        if constexpr (std::is_same_v<Kind, Heading>)
+            tree_.headings.push_back(static_cast<Index>(tree_.statements.size()));
+        tree_.statements.push_back({Span{}, Span{}, node, blank_before_});
         added_.clear();
         last.form = nowhere;
         blank_before_ = false;

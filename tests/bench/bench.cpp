@@ -7,16 +7,20 @@
 
 #include "scruple/check/check.hpp"
 #include "scruple/syntax/parse.hpp"
+#include "scruple/text/side_by_side.hpp"
 #include "workspace.hpp"
 
 namespace {
 
 using namespace scruple;
 
-std::vector<syntax::Tree> parse_all(const std::vector<text::Source>& sources) {
-    std::vector<syntax::Tree> trees;
-    trees.reserve(sources.size());
-    for (const auto& source : sources) trees.push_back(syntax::parse(source));
+constexpr std::size_t files_at_a_time = 8;
+
+/// Files beside one another, as the driver reads them.
+std::vector<syntax::Tree> parse_all(std::span<const text::Source> sources, unsigned workers) {
+    std::vector<syntax::Tree> trees(sources.size());
+    text::side_by_side(sources.size(), workers, files_at_a_time,
+                       [&](std::size_t i, unsigned) { trees[i] = syntax::parse(sources[i]); });
     return trees;
 }
 
@@ -24,7 +28,7 @@ std::vector<syntax::Tree> parse_all(const std::vector<text::Source>& sources) {
 struct Loaded {
     explicit Loaded(std::size_t count)
         : workspace(bench::generate(count)), sources(bench::library()), built_in(sources.size()) {
-        library_trees = parse_all(sources);
+        library_trees = parse_all(sources, 1);
         sources.insert(sources.end(), workspace.recipes.begin(), workspace.recipes.end());
     }
     bench::Workspace workspace;
@@ -40,7 +44,8 @@ void count_up(benchmark::State& state, const bench::Workspace& workspace) {
 
 void parse(benchmark::State& state) {
     const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
-    for (auto _ : state) benchmark::DoNotOptimize(parse_all(workspace.recipes));
+    const auto workers = static_cast<unsigned>(state.range(1));
+    for (auto _ : state) benchmark::DoNotOptimize(parse_all(workspace.recipes, workers));
     count_up(state, workspace);
 }
 
@@ -49,8 +54,8 @@ void parse_and_check(benchmark::State& state) {
     const auto workers = static_cast<unsigned>(state.range(1));
     for (auto _ : state) {
         auto trees = loaded.library_trees;
-        for (auto i = loaded.built_in; i < loaded.sources.size(); ++i)
-            trees.push_back(syntax::parse(loaded.sources[i]));
+        std::ranges::move(parse_all(std::span(loaded.sources).subspan(loaded.built_in), workers),
+                          std::back_inserter(trees));
         const auto checked = check::check({loaded.sources, trees, loaded.built_in}, workers);
         if (diagnostics::any_error(checked.diagnostics)) state.SkipWithError("the generated recipes have faults");
     }
@@ -71,7 +76,7 @@ void read_yaml(benchmark::State& state) {
 
 }  // namespace
 
-BENCHMARK(parse)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
+BENCHMARK(parse)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(parse_and_check)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(read_toml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_yaml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);

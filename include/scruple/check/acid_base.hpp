@@ -48,9 +48,12 @@ struct AcidBase {
         std::uint32_t known;
         int coefficient;
     };
+    static constexpr std::uint32_t no_salt = 0xFFFFFFFF;
     struct Chemical {
         std::vector<Brings> brings;
         std::string missing;  ///< `Cu+2`, of which nothing is known; empty where all is known
+        /// The first chemical that brings what this one brings as a whole, as an ion with less H+; `no_salt`: none.
+        std::uint32_t salt = no_salt;
     };
 
     std::vector<Constant> constants;

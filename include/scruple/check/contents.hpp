@@ -27,11 +27,11 @@ struct Dose {
 /// The share of an addition's grams (Dose::grams) that is the substance; all of them where its strength is said.
 [[nodiscard]] Exact purity(const Model& model, const Addition& addition);
 
-/// What a dissolved solid takes up, in ml. An estimate, good to a few tenths of a ml a gram: what the
+/// What a dissolved gram of a solid takes up, in ml. An estimate, good to a few tenths of a ml a gram: what the
 /// chemical's `takes up` says, else 18.0 ml a mole of water of crystallisation (its volume as water), and for
 /// the rest 0.30 ml a gram of a salt (a chemical with `ions`) and 0.75 ml a gram of anything else: the middle
 /// of apparent molar volumes at 25 °C in handbooks (Millero, Chem. Rev. 71 (1971) 147, recalled).
-[[nodiscard]] Exact room_of_solid(const Chemical& chemical, const Form& form, const Exact& grams);
+[[nodiscard]] Exact room_of_gram(const Chemical& chemical, const Form& form);
 
 /// Density that applies to an addition: of its form as sold, or of its strength; nullopt where unknown.
 [[nodiscard]] std::optional<Exact> density_of(const Chemical& chemical, Id form,

@@ -5,6 +5,7 @@
 // outlive the model. Ids are indices into the model's arrays; `none` is no id.
 #pragma once
 
+#include <boost/container/small_vector.hpp>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -23,6 +24,10 @@
 
 namespace scruple::check {
 
+/// A vector that keeps a first element in itself: one is nearly always all there is, and it costs no allocation.
+template <class T>
+using Few = boost::container::small_vector<T, 1>;
+
 // ---- chemicals --------------------------------------------------------------------------------
 
 struct Form {
@@ -33,6 +38,8 @@ struct Form {
     Exact molar_mass{};                 ///< g/mol
     std::optional<Strength> sold_as{};  ///< `99.5 % w/w`: what the bottle of this form holds of the substance
     Place place{};
+    std::vector<std::string> called{};  ///< the name and the others, normal (syntax::normal_name)
+    Exact room_per_gram{};              ///< ml that a dissolved gram takes up (room_of_gram)
 };
 
 /// g/ml of a form as sold, or of a solution of a strength.
@@ -146,7 +153,7 @@ struct Addition {
     std::string_view solvent{};       ///< of that solution; empty for water
     Seldom<Interval> saturated_at{};  ///< °C; set for a saturated solution (its strength is then derived)
 
-    std::vector<Exact> shares{};  ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
+    Few<Exact> shares{};          ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
     Seldom<Exact> now{};          ///< part_now: the piece weighed out for now (nullopt: a pinch)
     Seldom<Interval> at{};        ///< °C
     bool by_conversion = false;
@@ -166,9 +173,9 @@ struct Action {
     enum class Verb : std::uint8_t { stir, wait, stand, filter, cool, warm, not_above, do_this } verb;
     enum class Toward : std::uint8_t { none, to, below, above } toward = Toward::none;
     Seldom<Interval> seconds{};
-    Seldom<Interval> celsius{};
+    std::optional<Interval> celsius{};
     std::string_view words{};  ///< do_this
-    std::vector<Detail> details{};
+    Few<Detail> details{};
     Place place{};
 };
 
@@ -178,7 +185,7 @@ struct VesselMove {
     std::string_view vessel{};
     std::optional<Exact> share{};  ///< of what was in it at the start, 0 to 1; nullopt: all that is left
     std::optional<Exact> ml{};     ///< or a stated volume
-    std::vector<Detail> details{};
+    Few<Detail> details{};
     Place place{};
 };
 
@@ -242,7 +249,7 @@ struct Section {
     std::optional<Exact> use_within{};  ///< s
     std::string_view use_within_text{};
     std::vector<CapacityRule> capacity{};
-    std::optional<Replenishment> replenish{};
+    Seldom<Replenishment> replenish{};
     std::vector<Expectation> expects{};
     std::vector<Acceptance> accepts{};
     std::vector<std::string_view> cautions{}, notes{};

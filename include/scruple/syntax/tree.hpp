@@ -34,7 +34,7 @@ struct Number {
 
 /// `700 ml`. A loose quantity has Unit::none, and `unit_span` is what stands where the unit belongs (empty: nothing).
 struct Quantity {
-    Number number;
+    [[no_unique_address]] Number number;  // what follows may stand in its padding: 32 bytes instead of 40
     Span unit_span;
     quantity::Unit unit = quantity::Unit::none;
     [[nodiscard]] bool loose() const { return number.loose() || unit == quantity::Unit::none; }
@@ -483,12 +483,13 @@ static_assert(sizeof(Node) <= 72);
 struct Statement {
     Span span;     ///< the statement, without indentation and comment
     Span comment;  ///< from its `#` to the end of the line; empty where there is none
-    bool blank_before = false;
-    Node node;
+    [[no_unique_address]] Node node;
+    bool blank_before = false;  // in the padding of the node
 };
 
 struct Tree {
     std::vector<Statement> statements;
+    std::vector<Index> headings;  ///< of statements: which of them are headings
     std::vector<Name> names;
     std::vector<Number> numbers;
     std::vector<Quantity> quantities;
