@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "ingredients_of.hpp"
 #include "parallel.hpp"
 #include "passes.hpp"
 
@@ -187,13 +188,14 @@ class Checker {
             judge_volumes(section_reader, static_cast<Id>(i));
             if (section.kind == SectionKind::conversion) return;
             judge_conversions(section_reader, static_cast<Id>(i));
+            std::vector<ContentsTable> own;
+            if (parts_of(section).empty()) judge_work(section_reader, static_cast<Id>(i), own);
         });
         // One after the other: what one solution holds is kept for all that are made of it.
         std::vector<ContentsTable> tables;
         for (Id id = 0; id < model().sections.size(); ++id) {
             auto section_reader = reader(model().sections[id].place.file, out());
-            judge_dissolving(section_reader, id, tables);
-            judge_order(section_reader, id, tables);
+            if (!parts_of(model().sections[id]).empty()) judge_work(section_reader, id, tables);
             judge_expectations(section_reader, id, tables);
             judge_ph(section_reader, id, tables);
         }
