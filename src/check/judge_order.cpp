@@ -94,17 +94,15 @@ class OrderJudge : public StepJudge {
 
     void judge_fixer(const Step& step) {
         if (!meets(step, acid | thiosulfate, sulfite)) return;
-        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent()});
+        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent(step.after)});
     }
 
-    [[nodiscard]] std::string fixing_agent() const {
-        for (const auto& line : section_.lines) {
-            const auto* addition = std::get_if<Addition>(&line);
-            const bool fixes =
-                addition != nullptr && addition->chemical != none && has(purposes_of(chemical(*addition)), thiosulfate);
-            if (fixes) return std::string(chemical(*addition).name);
+    [[nodiscard]] std::string fixing_agent(const Mix& mix) const {
+        for (const auto& solute : mix.solutes) {
+            const auto& one = reader_.model.chemicals[solute.chemical];
+            if (has(purposes_of(one), thiosulfate)) return std::string(one.name);
         }
-        return "thiosulfate";
+        return "fixing agent";
     }
 
     void judge_hardener(const Step& step) {
