@@ -214,8 +214,7 @@ class Checker {
             auto section_reader = reader(section.place.file, worker.out);
             judge_volumes(section_reader, id);
             if (section.kind != SectionKind::conversion) judge_conversions(section_reader, id);
-            judge_dissolving(section_reader, id, tables[worker.number]);
-            judge_order(section_reader, id, tables[worker.number]);
+            if (section.kind != SectionKind::conversion) judge_work(section_reader, id, tables[worker.number]);
             judge_expectations(section_reader, id, tables[worker.number]);
             judge_ph(section_reader, id, tables[worker.number]);
         });

@@ -38,8 +38,8 @@ class ContentsTable {
     std::unordered_map<Id, Known> done_;
 };
 
-/// Calls `judge` for each variant of a section that is mixed line by line, until it has found a fault: one variant's is
-/// mostly every variant's. `tables` has one a variant, shared by all sections.
+/// Calls `judge` for each variant of a section that is mixed line by line, until it returns true. `tables` has one a
+/// variant, shared by all sections.
 template <class Judge>
 void for_each_variant(const Model& model, Id section, std::vector<ContentsTable>& tables, Judge judge) {
     const auto& solution = model.sections[section];

@@ -3,11 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "expected.hpp"
 #include "load.hpp"
-#include "passes.hpp"
 #include "scruple/check/solubility.hpp"
-#include "walk.hpp"
+#include "step_judge.hpp"
 
 namespace scruple::check {
 namespace {
@@ -51,15 +49,27 @@ std::string joined_by_or(const std::vector<std::string>& choices) {
     return all;
 }
 
-class DissolvingJudge {
+class DissolvingJudge : public StepJudge {
   public:
-    DissolvingJudge(Reader& reader, Id id, ContentsTable& table)
-        : reader_(reader), section_(reader.model.sections[id]), table_(table) {}
+    DissolvingJudge(Reader& reader, Id id) : reader_(reader), section_(reader.model.sections[id]) {}
 
-    /// Whether something was reported: one variant's fault is mostly every variant's.
-    bool run(std::size_t variant) {
-        Walk walk(reader_.model, section_, variant, table_);
-        walk.run([this](const Step& step) { look_at(step); });
+    void look_at(const Step& step) override {
+        const auto* addition = step.addition;
+        if (addition == nullptr || addition->chemical == none) return;
+        has_alkali_ = has_alkali_ || has(step.purposes, alkali);
+        if (chemical(addition->chemical).solubilities.empty()) return;
+        if (line_of(addition->chemical) == nullptr) lines_.push_back(addition);
+        if (addition->strength) return judge_strength(*addition);
+        const bool dry = !(step.before.solvent().g > 0);  // has a warning of its own
+        if (dry || addition->saturated_at || addition->by_conversion || addition->shares.empty()) return;
+        const double celsius = step.after.celsius.low;
+        const auto found = load_of(reader_.model, step.after, addition->chemical, celsius);
+        const auto same = [&](const Short& other) { return other.load.chemical == addition->chemical; };
+        if (found && found->too_much() && std::ranges::none_of(short_of_water_, same))
+            short_of_water_.push_back({addition, *found, celsius});
+    }
+
+    bool at_the_end(const Walk& walk) override {
         judge_end(walk.end(), walk.end_celsius());
         for (const auto& found : short_of_water_)
             if (std::ranges::find(never_, found.load.chemical) == never_.end()) report_short(found, walk.end().ml);
@@ -83,23 +93,7 @@ class DissolvingJudge {
     }
     [[nodiscard]] std::string name(const Load& load) const { return shown_name(chemical(load.chemical), load.form_id); }
 
-    // ---- line by line ----
-
-    void look_at(const Step& step) {
-        const auto* addition = step.addition;
-        if (addition == nullptr || addition->chemical == none) return;
-        has_alkali_ = has_alkali_ || has(purposes_of(chemical(addition->chemical)), alkali);
-        if (chemical(addition->chemical).solubilities.empty()) return;
-        if (line_of(addition->chemical) == nullptr) lines_.push_back(addition);
-        if (addition->strength) return judge_strength(*addition);
-        const bool dry = !(step.before.solvent().g > 0);  // has a warning of its own
-        if (dry || addition->saturated_at || addition->by_conversion || addition->shares.empty()) return;
-        const double celsius = step.after.celsius.low;
-        const auto found = load_of(reader_.model, step.after, addition->chemical, celsius);
-        const auto same = [&](const Short& other) { return other.load.chemical == addition->chemical; };
-        if (found && found->too_much() && std::ranges::none_of(short_of_water_, same))
-            short_of_water_.push_back({addition, *found, celsius});
-    }
+    // ---- when a line comes ----
 
     void report_short(const Short& found, double final_ml) {
         const auto& load = found.load;
@@ -182,7 +176,6 @@ class DissolvingJudge {
 
     Reader& reader_;
     const Section& section_;
-    ContentsTable& table_;
     std::vector<const Addition*> lines_;
     std::vector<Short> short_of_water_;
     std::vector<Id> never_;  ///< what does not dissolve at the final volume either
@@ -192,10 +185,8 @@ class DissolvingJudge {
 
 }  // namespace
 
-void judge_dissolving(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
-    for_each_variant(reader.model, section, tables, [&](std::size_t variant) {
-        return DissolvingJudge(reader, section, tables[variant]).run(variant);
-    });
+std::unique_ptr<StepJudge> dissolving_judge(Reader& reader, Id section) {
+    return std::make_unique<DissolvingJudge>(reader, section);
 }
 
 }  // namespace scruple::check

@@ -3,8 +3,7 @@
 // trade, and speak of what a chemical acts as and not of its name; their figures are common practice, no source.
 #include <algorithm>
 
-#include "passes.hpp"
-#include "walk.hpp"
+#include "step_judge.hpp"
 
 namespace scruple::check {
 namespace {
@@ -28,18 +27,23 @@ bool meets(const Step& step, Purposes both, Purposes keeper) {
     return met(step.after) && !met(step.before);
 }
 
-class OrderJudge {
+class OrderJudge : public StepJudge {
   public:
-    OrderJudge(Reader& reader, Id id, ContentsTable& table)
-        : reader_(reader), section_(reader.model.sections[id]), table_(table) {}
-
-    /// Whether something was reported: one variant's fault is mostly every variant's.
-    bool run(std::size_t variant) {
-        Walk walk(reader_.model, section_, variant, table_);
+    OrderJudge(Reader& reader, Id id) : reader_(reader), section_(reader.model.sections[id]) {
         for (const auto& line : section_.lines) gather(line);
-        walk.run([this](const Step& step) { look_at(step); });
-        return reported_;
     }
+
+    void look_at(const Step& step) override {
+        judge_fixer(step);
+        judge_hardener(step);
+        if (step.addition == nullptr || step.addition->chemical == none) return;
+        if (has(step.purposes, kept_by_sulfite)) judge_agent(step);
+        if (has(step.purposes, hindered_by_sulfite)) judge_hindered(step);
+        if (has(step.purposes, caustic)) judge_caustic(step);
+        judge_neat_acid(step);
+    }
+
+    bool at_the_end(const Walk&) override { return reported_; }
 
   private:
     void gather(const Line& line) {
@@ -61,17 +65,6 @@ class OrderJudge {
     [[nodiscard]] std::string name(const Step& step) const {
         if (step.addition != nullptr) return name(*step.addition);
         return std::string(std::get<VesselMove>(section_.lines[step.line]).vessel);
-    }
-
-    void look_at(const Step& step) {
-        judge_fixer(step);
-        judge_hardener(step);
-        if (step.addition == nullptr || step.addition->chemical == none) return;
-        const auto purposes = purposes_of(chemical(*step.addition));
-        if (has(purposes, kept_by_sulfite)) judge_agent(step);
-        if (has(purposes, hindered_by_sulfite)) judge_hindered(step);
-        if (has(purposes, caustic)) judge_caustic(step);
-        judge_neat_acid(step);
     }
 
     // ---- developers ----
@@ -101,17 +94,15 @@ class OrderJudge {
 
     void judge_fixer(const Step& step) {
         if (!meets(step, acid | thiosulfate, sulfite)) return;
-        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent()});
+        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent(step.after)});
     }
 
-    [[nodiscard]] std::string fixing_agent() const {
-        for (const auto& line : section_.lines) {
-            const auto* addition = std::get_if<Addition>(&line);
-            const bool fixes =
-                addition != nullptr && addition->chemical != none && has(purposes_of(chemical(*addition)), thiosulfate);
-            if (fixes) return std::string(chemical(*addition).name);
+    [[nodiscard]] std::string fixing_agent(const Mix& mix) const {
+        for (const auto& solute : mix.solutes) {
+            const auto& one = reader_.model.chemicals[solute.chemical];
+            if (has(purposes_of(one), thiosulfate)) return std::string(one.name);
         }
-        return "thiosulfate";
+        return "fixing agent";
     }
 
     void judge_hardener(const Step& step) {
@@ -175,7 +166,6 @@ class OrderJudge {
 
     Reader& reader_;
     const Section& section_;
-    ContentsTable& table_;
     Purposes all_ = 0;  ///< of all its lines
     const Addition* first_sulfite_ = nullptr;
     const Addition* last_sulfite_ = nullptr;
@@ -185,9 +175,8 @@ class OrderJudge {
 
 }  // namespace
 
-void judge_order(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
-    for_each_variant(reader.model, section, tables,
-                     [&](std::size_t variant) { return OrderJudge(reader, section, tables[variant]).run(variant); });
+std::unique_ptr<StepJudge> order_judge(Reader& reader, Id section) {
+    return std::make_unique<OrderJudge>(reader, section);
 }
 
 }  // namespace scruple::check

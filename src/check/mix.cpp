@@ -33,7 +33,6 @@ void Mix::add(const Model& model, const Addition& addition, const Exact& measure
     const auto& chemical = model.chemicals[addition.chemical];
     const auto dose = dose_of(model, addition, measure);
     const double grams = dose.grams.to_double();
-    purposes |= purposes_of(chemical);
     if (addition.strength || addition.saturated_at) {
         const Id solvent = solvent_called(model, addition.solvent);
         const auto& form = form_of(chemical, addition.form);

@@ -37,7 +37,7 @@ struct Mix {
     /// The one solvent that nearly all is dissolved in, and its g; none where there is no such one.
     [[nodiscard]] Solvent solvent() const;
 
-    /// An addition of a chemical: g, ml, mol or drops by its `by`.
+    /// An addition of a chemical: g, ml, mol or drops by its `by`. What it is for is for the caller to say.
     void add(const Model& model, const Addition& addition, const Exact& measure);
     /// So many ml of a solution that holds this.
     void add(const Model& model, std::span<const Content> contents, double ml, Warmth warmth);

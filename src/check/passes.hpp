@@ -51,10 +51,8 @@ void judge_conversions(Reader& reader, Id section);
 void find_amounts(Reader& reader, Model& model, Id section);
 /// What its `expect pH` lines say, and acids that stand where their salts would do better.
 void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
-/// Whether what goes in dissolves: in the water that is there when it comes, at the final volume, and in the cold.
-void judge_dissolving(Reader& reader, Id section, std::vector<ContentsTable>& tables);
-/// Whether what goes in goes in where the one does not spoil the other, and hurts nobody.
-void judge_order(Reader& reader, Id section, std::vector<ContentsTable>& tables);
+/// Whether what goes in dissolves, and goes in where it neither spoils the bath nor hurts.
+void judge_work(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What must not meet and does, in each solution and from bath to bath of each process; what is accepted of it goes

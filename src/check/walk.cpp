@@ -36,17 +36,17 @@ void Walk::step(std::uint32_t line, const Addition* addition, const VesselMove* 
     } else {
         pour(*move);
     }
-    (*see_)({line, addition, before, vessels_[open_].mix, fresh});
+    const bool known = addition != nullptr && addition->chemical != none;
+    const auto purposes = known ? purposes_of(model_.chemicals[addition->chemical]) : Purposes{};
+    vessels_[open_].mix.purposes |= purposes;
+    (*see_)({line, addition, before, vessels_[open_].mix, fresh, purposes});
 }
 
 void Walk::put(Mix& mix, const Addition& addition) {
     const bool makes_up = addition.how == Addition::How::to_make;
     if (makes_up && open_ == 0 && addition.at) end_celsius_ = warmth_of(addition).low;
     if (addition.shares.empty() || addition.by_conversion) mix.vague = true;
-    if (addition.shares.empty()) {
-        if (addition.chemical != none) mix.purposes |= purposes_of(model_.chemicals[addition.chemical]);
-        return;
-    }
+    if (addition.shares.empty()) return;
     const Exact measure = measure_now(addition, variant_);
     if (makes_up) {
         mix.vague = false;  // whatever came before, the mark settles how much solvent there is
@@ -72,7 +72,11 @@ void Walk::act(const Action& action) {
 
 void Walk::shift(const VesselMove& move) {
     open_ = move.what == VesselMove::What::apart ? find(move.vessel) : 0;
-    if (open_ != 0) vessels_[open_].left = 1;
+    auto& vessel = vessels_[open_];
+    if (open_ == 0 || vessel.left == 1) return;
+    Mix rest;
+    if (vessel.left > 0) rest.add(vessel.mix, vessel.left);
+    vessel = {.name = vessel.name, .mix = rest, .begun = vessel.left > 0};
 }
 
 void Walk::pour(const VesselMove& move) {

@@ -16,7 +16,8 @@ struct Step {
     const Addition* addition;  ///< null for the pouring in of a second vessel
     const Mix& before;
     const Mix& after;
-    bool fresh;  ///< nothing had gone into the vessel before
+    bool fresh;         ///< nothing had gone into the vessel before
+    Purposes purposes;  ///< of the addition's chemical
 };
 
 /// Walks the lines of a section for one variant. Optional lines are left out.

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "like_function.hpp"
 #include "scruple/chemistry/core.hpp"
 
 namespace scruple::plan {
@@ -70,12 +71,6 @@ std::vector<Cores> difference(const std::vector<Cores>& called, const std::vecto
     return all;
 }
 
-std::string shared_use(const Chemical& a, const Chemical& b) {
-    for (const std::string_view use : a.acts_as)
-        if (std::ranges::find(b.acts_as, use) != b.acts_as.end()) return std::string(use);
-    return {};
-}
-
 const Cores* shared_core(const std::vector<Cores>& called, const std::vector<Cores>& there) {
     for (const Cores& cores : called)
         if (!goes_along(cores.core) && !count_in(there, cores.core).is_zero()) return &cores;
@@ -111,6 +106,14 @@ Kin by_cores(const Chemical& called, const Chemical& there) {
     return kin;
 }
 
+std::string unlike(const Chemical& a, const Chemical& b) {
+    const std::string_view one = alkali_family(a), other = alkali_family(b);
+    if (one != other && !one.empty() && !other.empty())
+        return fmt::format("{} is a {} alkali and {} a {} one: no weight of the one does what the other does.", a.name,
+                           one, b.name, other);
+    return fmt::format("{} and {} have no use in common: no `acts as` word stands in both.", a.name, b.name);
+}
+
 }  // namespace
 
 std::variant<Kin, Refusal> kin_of(const Model& model, Id called, Id there) {
@@ -118,11 +121,11 @@ std::variant<Kin, Refusal> kin_of(const Model& model, Id called, Id there) {
     const Chemical &a = model.chemicals[called], &b = model.chemicals[there];
     Kin kin = by_cores(a, b);
     if (kin.how == Kinship::same_solution) return kin;
-    const std::string use = shared_use(a, b);
-    if (use.empty())
-        return Refusal{
-            fmt::format("{} and {} have no use in common: no `acts as` word stands in both.", a.name, b.name)};
-    kin.because = fmt::format("{}; both are known as {}", kin.because, use);
+    const auto likeness = likeness_of(a, b);
+    if (!likeness) return Refusal{unlike(a, b)};
+    const std::string_view use = shared_use(a, b);
+    kin.because = use.empty() ? fmt::format("{}; both are salts of {}", kin.because, likeness->word)
+                              : fmt::format("{}; both are known as {}", kin.because, use);
     return kin;
 }
 

@@ -21,7 +21,7 @@ struct Kin {
 };
 
 /// By what is left when water and hydrogen ions do not count (chemistry::Cores). What neither shares but for sodium,
-/// potassium, lithium or ammonium stands mole for mole. A Refusal where the library gives them no use in common.
+/// potassium, lithium or ammonium stands mole for mole. A Refusal where they are not of like function (likeness_of).
 [[nodiscard]] std::variant<Kin, Refusal> kin_of(const check::Model& model, check::Id called, check::Id there);
 
 }  // namespace scruple::plan

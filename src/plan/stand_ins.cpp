@@ -3,9 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <optional>
 
+#include "like_function.hpp"
 #include "scruple/plan/figure.hpp"
 #include "ways.hpp"
 
@@ -15,46 +15,9 @@ namespace {
 
 using check::Chemical;
 using check::Id;
-using check::Ion;
 using check::Model;
 
 constexpr std::size_t most_named = 4;
-
-/// A salt of sodium or potassium: its anion, and how many of it.
-struct Salt {
-    std::string_view anion;
-    int anions = 0;
-};
-
-bool is_counted_out(std::string_view cation) {
-    return cation == "Na+" || cation == "K+";
-}
-
-std::optional<Salt> salt_of(const Chemical& chemical) {
-    if (chemical.ions.size() != 2) return std::nullopt;
-    const Ion &cation = chemical.ions[0], &anion = chemical.ions[1];
-    if (!is_counted_out(cation.text)) return std::nullopt;
-    return Salt{anion.text, anion.coefficient};
-}
-
-bool holds(const Chemical& chemical, std::string_view ion) {
-    return std::ranges::any_of(chemical.ions, [ion](const Ion& one) { return one.text == ion; });
-}
-
-/// Alkalis stand in for one another inside a family only, and after a test: common practice, no source. Phosphates,
-/// bicarbonates and amines are in none of them.
-struct Family {
-    std::string_view anion, name;
-};
-constexpr std::array families{Family{"BO2-", "mild"}, Family{"B4O7-2", "mild"}, Family{"CO3-2", "carbonate"},
-                              Family{"OH-", "caustic"}};
-
-/// Empty where it is in none.
-std::string_view family_of(const Chemical& chemical) {
-    for (const Family& family : families)
-        if (holds(chemical, family.anion)) return family.name;
-    return {};
-}
 
 class Namer {
   public:
@@ -73,14 +36,21 @@ class Namer {
         const auto form = form_there(id);
         if (!form) return;
         const Ware ware{id, *form, std::nullopt, false};
-        const auto mine = salt_of(asked_), its = salt_of(other);
-        const std::string_view family = family_of(asked_);
-        if (mine && its && mine->anion == its->anion)
-            names_.push_back(fmt::format("{} {}, as many moles of {}: like function, test it first",
-                                         ware_words(model_, ware), amount_words(ware, *mine, *its), mine->anion));
-        else if (!family.empty() && family == family_of(other))
-            names_.push_back(fmt::format("{}, {} alkali as well: like function, test it first; no figure follows",
-                                         ware_words(model_, ware), family));
+        const auto likeness = likeness_of(asked_, other);
+        if (!likeness) return;
+        switch (likeness->by) {
+            case Likeness::By::anion:
+                names_.push_back(fmt::format("{} {}, as many moles of {}: like function, test it first",
+                                             ware_words(model_, ware),
+                                             amount_words(ware, *salt_of(asked_), *salt_of(other)), likeness->word));
+                break;
+            case Likeness::By::family:
+                names_.push_back(fmt::format("{}, {} alkali as well: like function, test it first; no figure follows",
+                                             ware_words(model_, ware), likeness->word));
+                break;
+            case Likeness::By::use:  // too many to name, and too far to offer unasked
+                break;
+        }
     }
 
     /// The first form on hand, or the first of all where nothing is known of the shelf.

@@ -52,6 +52,20 @@ class Cards(Workspace):
         self.assertIn("recipe Wren", self.scruple("scaled", "Wren", "--make", "500ml"))
         self.assertIn("Name one of", self.refused("card", "Heron", "--make", "500ml"))
 
+    def test_what_does_not_dissolve_stands_on_the_card(self):
+        # Borax: 2.5 g of the dry salt in 100 g of water at 20 °C, so that 300 ml cannot take 21 g of it.
+        self.put("ouzel.scruple", "recipe Ouzel\nwater 300 ml\nborax (decahydrate) 40 g\nwater to make 1 l\n")
+        self.assertEqual([w["kind"] for w in self.json("card", "Ouzel")["warnings"]], ["too-little-water"])
+        self.assertIn("40 g of it in 300 ml of water", " ".join(self.scruple("card", "Ouzel").split()))
+
+    def test_what_comes_down_in_the_cold_is_a_note_of_the_card(self):
+        lines = "water 700 ml at 45 C\nsodium sulfite (anhydrous) 190 g\nwater to make 1 l\n"
+        self.put("coot.scruple", "recipe Coot\nkeeps 6 months\n" + lines + "recipe Rail\n" + lines)
+        card = self.json("card", "Coot")
+        self.assertEqual(card["warnings"], [])
+        self.assertIn("in a cold store, at 5 °C, crystals of", card["notes"][0])
+        self.assertEqual(self.json("card", "Rail")["notes"], [])
+
     def test_as_much_as_films_take_by_the_capacity(self):
         # 4 films per 1 l: six take 1.5 l.
         card = self.json("card", "Heron", "working", "--films", "6", "135")

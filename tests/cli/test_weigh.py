@@ -65,6 +65,14 @@ class Weighings(Workspace):
         self.assertNotIn("test it first", self.scruple("weigh", "10 g borax (decahydrate)"))
         self.assertIn("no use in common", self.refused("weigh", "10 g metol", "--as-form", "sodium hydroxide"))
 
+    def test_an_alkali_stands_for_one_of_its_family_alone(self):
+        # Common practice, no source: carbonate for caustic is another developer, and not another amount.
+        said = self.refused("weigh", "10 g sodium carbonate (anhydrous)", "--as-form", "sodium hydroxide")
+        self.assertIn("a carbonate alkali and sodium hydroxide a caustic one", said)
+        self.assertIn("no weight of the one", said)
+        # 56.105 ÷ 39.997
+        self.assertAlmostEqual(self.weigh("10 g sodium hydroxide", "potassium hydroxide")["factor"], 1.4027, delta=0.0001)
+
     def test_metaborate_stands_for_borax_with_lye(self):
         # The row: 0.210 g of sodium hydroxide a gram of borax besides.
         note = next(r["note"] for r in rows() if r["formula_calls_for"] == "borax decahydrate")
