@@ -68,7 +68,7 @@ _scruple() {
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
         help) COMPREPLY=(check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
-            conversion bench supplier log process plan format) ;;
+            conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))
         ;;

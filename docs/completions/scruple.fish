@@ -62,4 +62,4 @@ complete -c scruple -n '__scruple_command card labels scaled contents why' -a '(
 complete -c scruple -n '__scruple_command shopping' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
 complete -c scruple -n '__scruple_command tidy' -F
-complete -c scruple -n '__scruple_command help' -a 'check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher conversion bench supplier log process plan format'
+complete -c scruple -n '__scruple_command help' -a 'check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher conversion bench supplier log process plan meeting format'

@@ -5,6 +5,8 @@
 #include <array>
 #include <string_view>
 
+#include "scruple/check/making.hpp"
+
 namespace scruple::check {
 namespace {
 
@@ -96,8 +98,22 @@ class Walker {
         } else if (addition.chemical != model_.water) {
             portion.all.push_back(
                 {addition.chemical, addition.form, dose.grams.to_double() * measure, dose.mol * measure});
+            if (addition.by_conversion) add_leftovers(portion, addition, dose.grams, measure);
         }
         return portion;
+    }
+
+    /// What a conversion leaves beside its product.
+    void add_leftovers(Portion& portion, const Addition& addition, const Exact& grams_of_one, double measure) {
+        const auto* conversion = conversion_for(model_, addition);
+        if (conversion == nullptr) return;
+        const Share product{addition.chemical, addition.form, grams_of_one};
+        for (const auto& share : making_of(model_, *conversion, product).besides) {
+            const auto& forms = model_.chemicals[share.chemical].forms;
+            const Id form = share.form < forms.size() ? share.form : 0;
+            const double grams = share.grams.to_double();
+            portion.add({share.chemical, form, grams, grams / forms[form].molar_mass.to_double()}, measure);
+        }
     }
 
     void goes_in(const Portion& portion, const Place& place, Id put_in = none, Id form = none) {

@@ -143,7 +143,20 @@ bool Encounters::possible(const Meeting& meeting, const std::vector<Content>& co
             return std::ranges::any_of(side.any, [&](const Met& met) { return met.mol_per_mol[content.chemical] > 0; });
         });
     };
-    return !meeting.comes.empty() && !meeting.sides.empty() && std::ranges::all_of(meeting.sides, there);
+    return !meeting.comes.empty() && !meeting.sides.empty() && std::ranges::all_of(meeting.sides, there) &&
+           may_pass_limit(meeting, contents);
+}
+
+/// Nothing that pulls the pH past its limit, and nothing that is not known in water: so it stays on its side.
+bool Encounters::may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const {
+    const auto limit = limit_of(meeting);
+    if (!limit) return true;
+    const auto& charges = charges_of(meeting).short_of_it;
+    return std::ranges::any_of(contents, [&](const Content& content) {
+        const double charge = charges[content.chemical];
+        return !model_.acid_base.chemicals[content.chemical].missing.empty() ||
+               (limit->below ? charge < 0 : charge > 0);
+    });
 }
 
 std::optional<std::string> Encounters::find(const Meeting& meeting, const Mix& mix) const {

@@ -23,7 +23,8 @@ class Encounters {
   public:
     explicit Encounters(const Model& model);
 
-    /// Whether chemicals for every side are there at all, in whatever amounts.
+    /// Whether chemicals for every side are there at all, and some that could take the pH past a limit, in whatever
+    /// amounts.
     [[nodiscard]] bool possible(const Meeting& meeting, const std::vector<Content>& contents) const;
 
     /// What meets and how: "`sodium sulfide` and `citric acid` meet at pH 3.1"; nullopt where the meeting does not come
@@ -46,6 +47,7 @@ class Encounters {
 
     [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
     [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const;
+    [[nodiscard]] bool may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const;
     [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
     [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
     [[nodiscard]] std::optional<std::string> how_in_doubt(const Meeting& meeting, const Limit& limit, const Mix& mix,

@@ -177,7 +177,7 @@ class MeetingReader {
 
     bool take(const syntax::PhLimit& line) {
         auto& limit = line.above ? meeting_.above_ph : meeting_.below_ph;
-        if (limit) report_twice(line.above ? "above pH" : "below pH");
+        if (meeting_.above_ph || meeting_.below_ph) report_twice("a limit of pH");
         if (const auto ph = read_number(reader_, line.ph)) limit = ph->to_double();
         return true;
     }

@@ -1,46 +1,26 @@
 // SPDX-License-Identifier: MIT
 #include "accepted.hpp"
 
-#include <fmt/format.h>
-
 #include "scruple/emit/words.hpp"
 
 namespace scruple::emit {
-namespace {
-
-constexpr std::string_view heading = "Accepted by the recipe";
-
-std::string head(const plan::AcceptedMeeting& it) {
-    return fmt::format("accepted: {}, because {}", it.meeting, it.reason);
-}
-
-std::vector<std::string> lines(const plan::AcceptedMeeting& it) {
-    std::vector<std::string> all{fmt::format("{}: {}", it.lethal ? "LETHAL" : "harmful", it.comes),
-                                 fmt::format("{}: {}", it.where, it.what)};
-    all.insert(all.end(), it.cautions.begin(), it.cautions.end());
-    all.push_back(fmt::format("{}, and local rules", words::check_the_sheet));
-    for (const std::string& source : it.sources) all.push_back("from: " + source);
-    return all;
-}
-
-}  // namespace
 
 void add_accepted(Sheet& sheet, const AcceptedMeetings& accepted) {
     if (accepted.empty()) return;
-    sheet.heading(heading);
+    sheet.heading(words::accepted_heading);
     for (const plan::AcceptedMeeting& it : accepted) {
-        sheet.item("! ", head(it));
-        for (const std::string& line : lines(it)) sheet.indented(2, line);
+        sheet.item("! ", words::accepted_head(it));
+        for (const std::string& line : words::accepted_lines(it)) sheet.indented(2, line);
         sheet.blank();
     }
 }
 
 html::Markup accepted_html(const AcceptedMeetings& accepted) {
     if (accepted.empty()) return {};
-    html::Markup all = html::element("h2", heading);
+    html::Markup all = html::element("h2", words::accepted_heading);
     for (const plan::AcceptedMeeting& it : accepted) {
-        all += html::element("p", html::element("b", head(it)));
-        all += html::list(lines(it));
+        all += html::element("p", html::element("b", words::accepted_head(it)));
+        all += html::list(words::accepted_lines(it));
     }
     return html::element("section", "class=\"cautions\"", all);
 }

@@ -167,6 +167,19 @@ std::string hazard_line(const plan::HazardRow& row) {
     return with_source(fmt::format("{}: {}", row.chemical, hazards(row)), row.source);
 }
 
+std::string accepted_head(const plan::AcceptedMeeting& accepted) {
+    return fmt::format("accepted: {}, because {}", accepted.meeting, accepted.reason);
+}
+
+std::vector<std::string> accepted_lines(const plan::AcceptedMeeting& accepted) {
+    std::vector<std::string> all{fmt::format("{}: {}", accepted.lethal ? "LETHAL" : "harmful", accepted.comes),
+                                 fmt::format("{}: {}", accepted.where, accepted.what)};
+    all.insert(all.end(), accepted.cautions.begin(), accepted.cautions.end());
+    all.push_back(fmt::format("{}, and local rules", check_the_sheet));
+    for (const std::string& source : accepted.sources) all.push_back("from: " + source);
+    return all;
+}
+
 std::string warning_line(const plan::Warning& warning) {
     return fmt::format("{} ({})", warning.message, diagnostics::info(warning.kind).name);
 }

@@ -32,6 +32,7 @@ class Composer {
     Blocks card(const Card& card) {
         head(card);
         cautions(card);
+        accepted(card);
         gather(card);
         work(card);
         end_checks(card);
@@ -67,19 +68,33 @@ class Composer {
         if (!card.warnings.empty()) add(column_.words(words::warnings_below(card), strong), gap);
     }
 
-    void cautions(const Card& card) {
-        const Column inner = column_.narrower(bar_indent);
-        const auto barred_line = [&](Block block, double before) {
-            block.before = before;
-            add(barred(std::move(block)));
-        };
-        Block head = inner.words(words::cautions_heading, {17, true});
+    void barred_line(Block block, double before) {
+        block.before = before;
+        add(barred(std::move(block)));
+    }
+    void barred_heading(const Column& inner, std::string_view text) {
+        Block head = inner.words(text, {17, true});
         head.stays_with_next = true;
         barred_line(std::move(head), wide_gap);
+    }
+
+    void cautions(const Card& card) {
+        const Column inner = column_.narrower(bar_indent);
+        barred_heading(inner, words::cautions_heading);
         for (const plan::Caution& caution : card.cautions)
             barred_line(inner.marked("!", {{kept(words::with_source(caution.text, caution.source))}}), gap);
         for (const plan::HazardRow& row : card.hazards) barred_line(inner.words(words::hazard_line(row)), gap);
         barred_line(inner.words(words::check_the_sheet), gap);
+    }
+
+    void accepted(const Card& card) {
+        if (card.accepted.empty()) return;
+        const Column inner = column_.narrower(bar_indent);
+        barred_heading(inner, words::accepted_heading);
+        for (const plan::AcceptedMeeting& it : card.accepted) {
+            barred_line(inner.marked("!", {{kept(words::accepted_head(it)), strong}}), gap);
+            for (const std::string& line : words::accepted_lines(it)) barred_line(inner.words(kept(line)), gap / 2);
+        }
     }
 
     void gather(const Card& card) {

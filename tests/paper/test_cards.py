@@ -63,6 +63,15 @@ class Cards(Sheets):
         for caution in card["cautions"]:
             self.assertIn(caution["text"].split(".")[0].replace(" ", "")[:30], plain)
 
+    def test_what_is_accepted_stands_below_the_cautions(self):
+        self.put("chough.scruple", "recipe Chough\n    accept acid on sulfide because \"it is mixed outdoors\"\n"
+                                   "    water 900 ml\n    sodium sulfide (nonahydrate) 20 g\n"
+                                   "    citric acid (monohydrate) 30 g\n    water to make 1 l\n")
+        text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw("card", "Chough"))))
+        places = [text.index(words) for words in ("Before you open anything", "Accepted by the recipe", "because it is mixed",
+                                                  "LETHAL", "and local rules", "Put out on the bench")]
+        self.assertEqual(places, sorted(places))
+
     def test_long_recipes_go_on_with_their_head_and_no_step_is_parted(self):
         self.long_recipe(40)
         pages = self.pages(self.draw("card", "Long", sheet="a5"))

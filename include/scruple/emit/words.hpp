@@ -17,6 +17,7 @@ inline constexpr std::string_view check_the_sheet = "check the safety data sheet
 // ---- the headings of a card, in their order ----
 
 inline constexpr std::string_view cautions_heading = "Before you open anything";
+inline constexpr std::string_view accepted_heading = "Accepted by the recipe";
 inline constexpr std::string_view gather_heading = "Put out on the bench";
 inline constexpr std::string_view work_heading = "Mix, in this order";
 inline constexpr std::string_view checks_heading = "When it is mixed";
@@ -70,6 +71,9 @@ inline constexpr std::string_view tally_label = "One box for each film or sheet 
 
 /// `sodium carbonate: H319 (EU CLP Annex VI)`
 [[nodiscard]] std::string hazard_line(const plan::HazardRow& row);
+/// `accepted: acid on sulfide, because it is mixed outdoors`, and what belongs below it.
+[[nodiscard]] std::string accepted_head(const plan::AcceptedMeeting& accepted);
+[[nodiscard]] std::vector<std::string> accepted_lines(const plan::AcceptedMeeting& accepted);
 /// `it would boil (too-hot)`
 [[nodiscard]] std::string warning_line(const plan::Warning& warning);
 
