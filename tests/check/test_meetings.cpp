@@ -83,11 +83,6 @@ const std::vector<Case> cases = {
      "water 100 ml at 15 C\nsodium hydroxide 45 g\nwater to make 200 ml",
      {"water 500 ml at 15 C\nsodium hydroxide 45 g\nwater to make 1 l",
       "sodium hydroxide (40 % w/v) 100 ml\nwater to make 1 l"}},
-    {"sodium/potassium hydroxide pellets in little or hot water",
-     "lye pellets in hot water",
-     "water 800 ml at 60 C\nsodium hydroxide 20 g\nwater to make 1 l",
-     {"water 800 ml at 60 C\ncool to 20 C\nsodium hydroxide 20 g\nwater to make 1 l",
-      "water 400 ml at 60 C\nwater 400 ml at 10 C\nsodium hydroxide 20 g\nwater to make 1 l"}},
     {"carbonate / bicarbonate",
      "acid on carbonate",
      "water 800 ml\nsodium carbonate (anhydrous) 30 g\ncitric acid (anhydrous) 80 g\nwater to make 1 l",
@@ -178,6 +173,18 @@ TEST_CASE("dangerous_combinations.csv: every row is a meeting that is told, and 
         CAPTURE(row.at("ingredient_b"));
         CHECK(std::ranges::any_of(cases, [&](const Case& it) { return is_of(row, it); }));
     }
+}
+
+TEST_CASE("dangerous_combinations.csv: hydroxide in hot water is told by the order of work") {
+    Darkroom darkroom;
+    const auto told = [&](const std::string& lines) {
+        darkroom.check("recipe Knot\n" + lines + "\n");
+        return std::ranges::any_of(darkroom.workspace().diagnostics(),
+                                   [](const auto& one) { return one.kind == Kind::caustic_into_warm_water; });
+    };
+    CHECK(told("water 800 ml at 60 C\nsodium hydroxide 20 g\nwater to make 1 l"));
+    CHECK_FALSE(told("water 800 ml at 60 C\ncool to 20 C\nsodium hydroxide 20 g\nwater to make 1 l"));
+    CHECK_FALSE(told("water 400 ml at 50 C\nwater 800 ml at 10 C\nsodium hydroxide 20 g\nwater to make 1500 ml"));
 }
 
 TEST_CASE("dangerous_combinations.csv: the library says what the rows say, and where it is recalled") {
