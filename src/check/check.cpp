@@ -200,7 +200,8 @@ class Checker {
     }
 
     void judge() {
-        judge_circles(model(), [this](Id id) { return notes_[id].takes_solutions; }, out());
+        judge_circles(
+            model(), [this](Id id) { return notes_[id].takes_solutions; }, out());
         for (Id id = 0; id < model().sections.size(); ++id) {
             if (!notes_[id].has_open_amount) continue;
             auto section_reader = reader(model().sections[id].place.file, out());

@@ -37,8 +37,7 @@ void Mix::add(const Model& model, const Addition& addition, const Exact& measure
         const Id solvent = solvent_called(model, addition.solvent);
         const auto& form = form_of(chemical, addition.form);
         const auto density = density_of(chemical, addition.form, std::nullopt);
-        const double room =
-            density ? grams / density->to_double() : (dose.grams * form.room_per_gram).to_double();
+        const double room = density ? grams / density->to_double() : (dose.grams * form.room_per_gram).to_double();
         const bool by_weight = addition.strength && addition.strength->unit == quantity::Unit::percent_w_w;
         const double rest = by_weight ? grams * (100 / addition.strength->value.to_double() - 1)
                                       : std::max(0.0, dose.ml.to_double() - room);

@@ -20,7 +20,9 @@ template <class Work>
 void for_each_index(std::size_t count, unsigned workers, std::vector<diagnostics::Diagnostic>& out, Work work) {
     constexpr std::size_t piece = 64;
     std::vector<std::vector<diagnostics::Diagnostic>> reported(text::workers_for(count, workers, piece));
-    text::side_by_side(count, workers, piece, [&](std::size_t i, unsigned worker) { work(i, Worker{reported[worker], worker}); });
+    text::side_by_side(count, workers, piece, [&](std::size_t i, unsigned worker) {
+        work(i, Worker{reported[worker], worker});
+    });
     for (auto& mine : reported) std::ranges::move(mine, std::back_inserter(out));
 }
 

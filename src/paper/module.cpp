@@ -2,6 +2,7 @@
 #include "scruple/paper/module.hpp"
 
 extern "C" __attribute__((visibility("default"))) const scruple::paper::Module* scruple_drawing() {
-    static constexpr scruple::paper::Module module{&scruple::paper::cards, &scruple::paper::labels, &scruple::paper::shopping};
+    static constexpr scruple::paper::Module module{&scruple::paper::cards, &scruple::paper::labels,
+                                                   &scruple::paper::shopping};
     return &module;
 }

@@ -153,9 +153,9 @@ struct Addition {
     std::string_view solvent{};       ///< of that solution; empty for water
     Seldom<Interval> saturated_at{};  ///< °C; set for a saturated solution (its strength is then derived)
 
-    Few<Exact> shares{};          ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
-    Seldom<Exact> now{};          ///< part_now: the piece weighed out for now (nullopt: a pinch)
-    Seldom<Interval> at{};        ///< °C
+    Few<Exact> shares{};    ///< g, ml, mol or drops by `by`; one, or one a variant of the recipe
+    Seldom<Exact> now{};    ///< part_now: the piece weighed out for now (nullopt: a pinch)
+    Seldom<Interval> at{};  ///< °C
     bool by_conversion = false;
     bool worked_out = false;  ///< a `?` whose amount was found from what is expected
     Id made_from = none;      ///< a reagent of the conversion that is meant, where the line says one
