@@ -68,7 +68,7 @@ class Cards(Sheets):
                                    "    water 900 ml\n    sodium sulfide (nonahydrate) 20 g\n"
                                    "    citric acid (monohydrate) 30 g\n    water to make 1 l\n")
         text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw("card", "Chough"))))
-        places = [text.index(words) for words in ("Before you open anything", "Accepted by the recipe", "because it is mixed",
+        places = [text.index(words) for words in ("Before you open anything", "Accepted although it must not meet", "because it is mixed",
                                                   "LETHAL", "and local rules", "Put out on the bench")]
         self.assertEqual(places, sorted(places))
 
