@@ -151,7 +151,7 @@ class Judge {
             if (stage.celsius) mix.celsius = stage.celsius->high.to_double();
             for (auto content : before) mix.contents.push_back(thinned(content, 1 - share));
             for (auto content : next) mix.contents.push_back(thinned(content, share));
-            if (const auto what = encounters_.find(meeting, mix)) return what;
+            if (auto what = encounters_.find(meeting, mix)) return what;
         }
         return std::nullopt;
     }

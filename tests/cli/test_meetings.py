@@ -47,8 +47,8 @@ class Meetings(Workspace):
         for form in ("text", "html"):
             with self.subTest(form):
                 card = " ".join(self.scruple("card", "Chough", "--as", form).split())
-                for words in ("acid on sulfide", REASON, "LETHAL", "H2S gas", "check the safety data sheet, and local rules",
-                              "Outdoors or under extraction"):
+                for words in ("acid on sulfide", REASON, "LETHAL", "H2S gas",
+                              "check the safety data sheet, and local rules", "Outdoors or under extraction"):
                     self.assertIn(words, card)
 
     def test_the_json_of_the_card_has_it_and_holds_to_its_schema(self):

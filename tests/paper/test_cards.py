@@ -68,8 +68,9 @@ class Cards(Sheets):
                                    "    water 900 ml\n    sodium sulfide (nonahydrate) 20 g\n"
                                    "    citric acid (monohydrate) 30 g\n    water to make 1 l\n")
         text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw("card", "Chough"))))
-        places = [text.index(words) for words in ("Before you open anything", "Accepted by the recipe", "because it is mixed",
-                                                  "LETHAL", "and local rules", "Put out on the bench")]
+        order = ["Before you open anything", "Accepted although it must not meet", "because it is mixed", "LETHAL",
+                 "and local rules", "Put out on the bench"]
+        places = [text.index(words) for words in order]
         self.assertEqual(places, sorted(places))
 
     def test_long_recipes_go_on_with_their_head_and_no_step_is_parted(self):

@@ -17,7 +17,7 @@ inline constexpr std::string_view check_the_sheet = "check the safety data sheet
 // ---- the headings of a card, in their order ----
 
 inline constexpr std::string_view cautions_heading = "Before you open anything";
-inline constexpr std::string_view accepted_heading = "Accepted by the recipe";
+inline constexpr std::string_view accepted_heading = "Accepted although it must not meet";
 inline constexpr std::string_view gather_heading = "Put out on the bench";
 inline constexpr std::string_view work_heading = "Mix, in this order";
 inline constexpr std::string_view checks_heading = "When it is mixed";
