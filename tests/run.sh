@@ -33,11 +33,11 @@ check() {
     fi
 }
 
-# build FOLDER OPTION...: configures and builds into build/FOLDER.
+# build FOLDER OPTION...: configures with the tests, which the demo leaves out, and builds into build/FOLDER.
 build() {
     folder=build/$1
     shift
-    cmake -S . -B "$folder" -G Ninja "$@" && ninja -C "$folder"
+    cmake -S . -B "$folder" -G Ninja -DSCRUPLE_TESTS=ON "$@" && ninja -C "$folder"
 }
 
 # suite NAME: all programs of build/NAME, counted by test case.
