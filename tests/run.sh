@@ -90,6 +90,7 @@ check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZ
 suite sanitize
 check demo sh recipes/demo.sh
 check ladder "$python" tests/tools/ladder.py
+check one-definition "$python" tests/tools/one_definition.py
 check licence-lines "$python" tests/tools/licence_lines.py
 check format format_check
 check shell-scripts scripts_check

@@ -37,8 +37,8 @@ struct Portion {
         ml += more.ml * share;
         for (const auto& content : more.all) add(content, share);
     }
-    [[nodiscard]] Mix mix() const {
-        Mix result{.contents = all, .celsius = celsius};
+    [[nodiscard]] Moment mix() const {
+        Moment result{.contents = all, .celsius = celsius};
         const double per_litre = 1000 / std::max(ml, least_ml);
         for (auto& content : result.contents) {
             content.g_per_l *= per_litre;
@@ -58,7 +58,7 @@ struct Beaker {
 class Walker {
   public:
     Walker(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
-           const std::function<void(const Mix&, const Place&)>& show)
+           const std::function<void(const Moment&, const Place&)>& show)
         : model_(model), section_(section), variant_(variant), table_(table), show_(show), beakers_(1) {}
 
     void run() {
@@ -171,7 +171,7 @@ class Walker {
     const Section& section_;
     std::size_t variant_;
     ContentsTable& table_;
-    const std::function<void(const Mix&, const Place&)>& show_;
+    const std::function<void(const Moment&, const Place&)>& show_;
     std::vector<Beaker> beakers_;  ///< the main one first
     std::size_t open_ = main;
 };
@@ -179,7 +179,7 @@ class Walker {
 }  // namespace
 
 void each_moment(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
-                 const std::function<void(const Mix& mix, const Place& place)>& show) {
+                 const std::function<void(const Moment& mix, const Place& place)>& show) {
     Walker(model, section, variant, table, show).run();
 }
 

@@ -15,6 +15,6 @@ namespace scruple::check {
 /// goes into something: the first hundredth of it, a tenth, and the whole. Optional lines go in, too.
 /// `table` has what the solutions that go in hold.
 void each_moment(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
-                 const std::function<void(const Mix& mix, const Place& place)>& show);
+                 const std::function<void(const Moment& mix, const Place& place)>& show);
 
 }  // namespace scruple::check

@@ -20,13 +20,13 @@ constexpr double traces = 1e-9;  // mol/l; below it a thing is not there
 
 // ---- sides ----
 
-bool takes_part(const Met& met, const Content& content, const Mix& mix) {
+bool takes_part(const Met& met, const Content& content, const Moment& mix) {
     if (!(met.mol_per_mol[content.chemical] > 0)) return false;
     const bool as_such = mix.put_in == met.chemical && (met.form == none || mix.put_in_form == met.form);
     return met.what != Met::What::form || as_such;
 }
 
-const Met* met_by(const std::vector<Met>& any, const Content& content, const Mix& mix) {
+const Met* met_by(const std::vector<Met>& any, const Content& content, const Moment& mix) {
     const auto found = std::ranges::find_if(any, [&](const Met& met) { return takes_part(met, content, mix); });
     return found == any.end() ? nullptr : &*found;
 }
@@ -44,7 +44,7 @@ bool holds(const std::vector<Id>& chemicals, Id chemical) {
 }
 
 /// The chemical that brings most of a side, beside those of other sides; none where too little of it is there.
-Id present(const Side& side, const Mix& mix, const std::vector<Id>& of_others) {
+Id present(const Side& side, const Moment& mix, const std::vector<Id>& of_others) {
     Content sum;
     Content most;
     for (const auto& content : mix.contents) {
@@ -61,7 +61,7 @@ Id present(const Side& side, const Mix& mix, const std::vector<Id>& of_others) {
 }
 
 /// A chemical for each side, no two the same, since none meets itself; empty where a side is not there.
-std::vector<Id> present(const Meeting& meeting, const Mix& mix) {
+std::vector<Id> present(const Meeting& meeting, const Moment& mix) {
     std::vector<Id> all;
     for (const auto& side : meeting.sides) {
         all.push_back(present(side, mix, all));
@@ -159,7 +159,7 @@ bool Encounters::may_pass_limit(const Meeting& meeting, const std::vector<Conten
     });
 }
 
-std::optional<std::string> Encounters::find(const Meeting& meeting, const Mix& mix) const {
+std::optional<std::string> Encounters::find(const Meeting& meeting, const Moment& mix) const {
     if (!possible(meeting, mix.contents) || present(meeting, mix).empty()) return std::nullopt;
     if (meeting.warmer_than && !(mix.celsius && *mix.celsius > *meeting.warmer_than)) return std::nullopt;
     std::string at;
@@ -175,7 +175,7 @@ std::optional<std::string> Encounters::find(const Meeting& meeting, const Mix& m
     return names(model_, chemicals) + verb + at;
 }
 
-bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Mix& mix) const {
+bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const {
     const double ph = limit.ph + (limit.below ? ideal_is_off : -ideal_is_off);
     const auto& charges = charges_of(meeting).short_of_it;
     double surplus = std::pow(10, -ph) - std::pow(10, ph - 14);
@@ -186,7 +186,7 @@ bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Mi
     return limit.below ? surplus > 0 : surplus < 0;
 }
 
-std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& limit, const Mix& mix) const {
+std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& limit, const Moment& mix) const {
     const auto value = ph_value_of(model_, mix.contents, usual_celsius);
     if (!value) {
         const auto none = ph_of(model_, mix.contents, usual_celsius);
@@ -204,7 +204,7 @@ std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& 
     return fmt::format(" at a pH of {:.1f}, which may be {:.1f}", *value, end);
 }
 
-std::optional<std::string> Encounters::how_in_doubt(const Meeting& meeting, const Limit& limit, const Mix& mix,
+std::optional<std::string> Encounters::how_in_doubt(const Meeting& meeting, const Limit& limit, const Moment& mix,
                                                     const std::string& why) const {
     std::vector<Content> known;
     bool unknown_counts = false;
@@ -225,7 +225,7 @@ std::optional<std::string> Encounters::how_in_doubt(const Meeting& meeting, cons
 }
 
 /// The sides, and what else drives the pH past its limit: whatever pulls most that way.
-std::vector<Id> Encounters::who(const Meeting& meeting, const Mix& mix) const {
+std::vector<Id> Encounters::who(const Meeting& meeting, const Moment& mix) const {
     auto chemicals = present(meeting, mix);
     const auto limit = limit_of(meeting);
     if (!limit || chemicals.size() > 1) return chemicals;

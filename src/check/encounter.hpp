@@ -11,7 +11,7 @@
 namespace scruple::check {
 
 /// What is in a vessel at one moment.
-struct Mix {
+struct Moment {
     std::vector<Content> contents{};       ///< water left out
     std::optional<double> celsius{};       ///< where it is known
     Id put_in = none, put_in_form = none;  ///< the chemical that goes in as such just now, and not as a solution
@@ -31,7 +31,7 @@ class Encounters {
     /// about. Of what is lethal the end of the pH's range that is nearer to the limit counts, of the rest its value.
     /// Where the pH is not known, what is known of the mixture is taken by itself, and the meeting's `in doubt` line
     /// stands for the rest.
-    [[nodiscard]] std::optional<std::string> find(const Meeting& meeting, const Mix& mix) const;
+    [[nodiscard]] std::optional<std::string> find(const Meeting& meeting, const Moment& mix) const;
 
   private:
     /// Equivalents of charge that a mole of each chemical has, were its acids and bases at rest at a pH. In an ideal
@@ -48,11 +48,11 @@ class Encounters {
     [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
     [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const;
     [[nodiscard]] bool may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const;
-    [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
-    [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Mix& mix) const;
-    [[nodiscard]] std::optional<std::string> how_in_doubt(const Meeting& meeting, const Limit& limit, const Mix& mix,
+    [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
+    [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
+    [[nodiscard]] std::optional<std::string> how_in_doubt(const Meeting& meeting, const Limit& limit, const Moment& mix,
                                                           const std::string& why) const;
-    [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Mix& mix) const;
+    [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Moment& mix) const;
 
     const Model& model_;
     std::vector<Charges> charges_;  ///< by meeting

@@ -68,7 +68,7 @@ class Judge {
             if (!met_[id].contains(meeting) && encounters_.possible(model_.meetings[meeting], all))
                 possible.push_back(meeting);
         if (possible.empty()) return;
-        each_moment(model_, section, variant, table(variant), [&](const Mix& mix, const Place& place) {
+        each_moment(model_, section, variant, table(variant), [&](const Moment& mix, const Place& place) {
             for (const Id meeting : possible) {
                 if (met_[id].contains(meeting)) continue;
                 const auto what = encounters_.find(model_.meetings[meeting], mix);
@@ -147,7 +147,7 @@ class Judge {
         if (!encounters_.possible(meeting, both)) return std::nullopt;
         for (const double share : shares_of_next) {
             if (meeting.danger != Danger::lethal && share != shares_of_next.back()) continue;
-            Mix mix;
+            Moment mix;
             if (stage.celsius) mix.celsius = stage.celsius->high.to_double();
             for (auto content : before) mix.contents.push_back(thinned(content, 1 - share));
             for (auto content : next) mix.contents.push_back(thinned(content, share));

@@ -61,9 +61,9 @@ class Workspace(unittest.TestCase):
     def text(self, name):
         return (self.folder / name).read_text(encoding="utf-8")
 
-    def run_scruple(self, *words, **how):
+    def run_scruple(self, *words, program=PROGRAM, **how):
         how = {"cwd": self.folder, "capture_output": True, "timeout": 120} | how
-        return subprocess.run([PROGRAM, *words], check=False, **how)
+        return subprocess.run([program, *words], check=False, **how)
 
     def scruple(self, *words, status=FINE, **how):
         """What was printed; the other stream must be empty, and the exit status must be this one."""

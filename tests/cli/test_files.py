@@ -1,7 +1,9 @@
 # SPDX-License-Identifier: MIT
 """What is written where, and what happens where it cannot be."""
 import os
+import pathlib
 import resource
+import shutil
 import signal
 import subprocess
 
@@ -50,7 +52,10 @@ class Out(Workspace):
         inner.chmod(0o555)
         self.addCleanup(inner.chmod, 0o755)
         user = 65534 if os.geteuid() == 0 else None  # nobody: root may write everywhere
-        message = self.refused("check", "--out", "inner/card.html", status=TROUBLE, user=user)
+        # Where that user may run it: a home folder is closed to others.
+        program = pathlib.Path(shutil.copy(PROGRAM, self.folder / "program"))
+        program.chmod(0o755)
+        message = self.refused("check", "--out", "inner/card.html", status=TROUBLE, user=user, program=program)
         self.assertIn("inner/card.html cannot be written: Permission denied", message)
         self.assertEqual((inner / "card.html").read_text(), "old")
 
