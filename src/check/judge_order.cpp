@@ -2,6 +2,7 @@
 // Whether what goes in goes in where the one does not spoil the other, and hurts nobody. The rules are those of the
 // trade, and speak of what a chemical acts as and not of its name; their figures are common practice, no source.
 #include <algorithm>
+#include <cmath>
 
 #include "step_judge.hpp"
 
@@ -94,7 +95,10 @@ class OrderJudge : public StepJudge {
 
     void judge_fixer(const Step& step) {
         if (!meets(step, acid | thiosulfate, sulfite)) return;
-        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent(step.after)});
+        const auto write = last_sulfite_ == nullptr
+                               ? std::string("some sulfite before it; the recipe has none")
+                               : "`" + name(*last_sulfite_) + "`, which comes later, before this line";
+        report(Kind::acid_without_sulfite, step, {name(step), fixing_agent(step.after), write});
     }
 
     [[nodiscard]] std::string fixing_agent(const Mix& mix) const {
@@ -120,15 +124,23 @@ class OrderJudge : public StepJudge {
         const bool dilute = step.addition->strength && step.addition->strength->value < concentrated_percent;
         if (dilute || step.fresh || step.before.celsius.high <= cold_enough_celsius || is_a_trace(step)) return;
         report(Kind::caustic_into_warm_water, step,
-               {name(step), significant_text(step.before.celsius.high, 3) + " °C"});
+               {name(step), significant_text(step.before.celsius.high, 3) + " °C", water_for(step)});
+    }
+
+    /// Five ml a gram, in whole hundreds: enough that what heats does not boil. Common practice, no source.
+    [[nodiscard]] std::string water_for(const Step& step) const {
+        const double more_ml = 5 * (grams_of(step.after, step) - grams_of(step.before, step));
+        return significant_text(100 * std::max(1.0, std::ceil(more_ml / 100)), 6) + " ml";
+    }
+    [[nodiscard]] double grams_of(const Mix& mix, const Step& step) const {
+        const auto* there = mix.find(step.addition->chemical);
+        if (there == nullptr) return 0;
+        return there->mol * form_of(chemical(*step.addition), there->form).molar_mass.to_double();
     }
 
     /// So little in so much water that it cannot heat it by a degree or two.
     [[nodiscard]] bool is_a_trace(const Step& step) const {
-        const auto* there = step.after.find(step.addition->chemical);
-        if (there == nullptr) return true;
-        const double grams = there->mol * form_of(chemical(*step.addition), there->form).molar_mass.to_double();
-        return 1000 * grams < trace_g_per_l * step.after.ml;
+        return 1000 * grams_of(step.after, step) < trace_g_per_l * step.after.ml;
     }
 
     /// Water on a concentrated acid that was the first thing in its vessel.

@@ -79,9 +79,17 @@ std::string name_of(const Instrument& it) {
     return {};
 }
 
+/// What an instrument cannot read must not stand in large type as if it were wanted: the amount itself, and advice.
+void show_unrounded(Figure& figure) {
+    const Figure unrounded = plain(figure.exact, figure.unit);
+    figure.value = unrounded.value;
+    figure.text = unrounded.text;
+}
+
 Reading read_on(const Instrument& it, const Exact& amount, AsRead as_read) {
     Reading result{as_read(reading(amount, it.division), amount), "", &it};
     result.figure.instrument = name_of(it);
+    if (result.figure.error_percent > badly_off_percent) show_unrounded(result.figure);
     return result;
 }
 

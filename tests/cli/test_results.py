@@ -90,7 +90,7 @@ class Cards(Workspace):
 
     def test_the_only_bench_is_used_and_one_of_several_must_be_named(self):
         self.put("bench.scruple", "bench Marsh\n    balance   1 g up to 500 g\n")
-        self.assertEqual(self.grams(self.json("card", "Tern", "--make", "110ml")), {"sodium sulfite": 3})
+        self.assertEqual(self.grams(self.json("card", "Tern", "--make", "210ml")), {"sodium sulfite": 6})
         self.put("other.scruple", "bench Dune\n    balance   0.1 g up to 500 g\n")
         self.assertIn("`Marsh` or `Dune`", self.refused("card", "Tern"))
         self.assertEqual(self.grams(self.json("card", "Tern", "--make", "110ml", "--bench", "dune")),
