@@ -209,6 +209,8 @@ class Checker {
         }
         // What one solution holds is kept for all that are made of it, by each worker for itself.
         std::vector<std::vector<ContentsTable>> tables(workers_);
+        const Encounters encounters(model());
+        std::vector<std::vector<Encounter>> found(model().sections.size());
         for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, Worker worker) {
             const auto id = static_cast<Id>(i);
             const auto& section = model().sections[id];
@@ -218,8 +220,9 @@ class Checker {
             if (section.kind != SectionKind::conversion) judge_work(section_reader, id, tables[worker.number]);
             judge_expectations(section_reader, id, tables[worker.number]);
             judge_ph(section_reader, id, tables[worker.number]);
+            found[i] = encounters_in(model(), encounters, id, tables[worker.number]);
         });
-        judge_meetings(model(), tables.front(), out());
+        judge_meetings(model(), encounters, found, tables.front(), out());
     }
 
     const Workspace& workspace_;

@@ -5,6 +5,7 @@
 #include "formulas.hpp"
 #include "in_water.hpp"
 #include "passes.hpp"
+#include "purposes.hpp"
 #include "scruple/check/contents.hpp"
 #include "scruple/check/solubility.hpp"
 
@@ -24,6 +25,7 @@ class ChemicalReader {
         each([this](const syntax::Form& form) { read_form(form); });
         each_statement(reader_, block_, [this](const auto& node) { return take(node); });
         for (auto& form : chemical_.forms) form.room_per_gram = room_of_gram(chemical_, form);
+        chemical_.purposes = purposes_of(chemical_);
         judge();
     }
 

@@ -17,6 +17,13 @@ struct Moment {
     Id put_in = none, put_in_form = none;  ///< the chemical that goes in as such just now, and not as a solution
 };
 
+/// A meeting that comes about in a solution, whatever is accepted.
+struct Encounter {
+    Id meeting;
+    std::string what;  ///< as Encounters::find says it
+    Place place{};     ///< of the line that brings it about
+};
+
 /// Knows, for each meeting with a limit of pH, how much charge each chemical has to offer near that limit: so most
 /// mixtures are seen to be far from it without working out their pH.
 class Encounters {

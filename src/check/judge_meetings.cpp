@@ -20,73 +20,61 @@ constexpr double carried = 1.0 / 20;
 // In the liquid that clings to film and paper two baths mix in every proportion; in the tray, in that one.
 constexpr std::array shares_of_next = {0.01, 0.1, 0.5, 1 - carried};
 
-class Judge {
-  public:
-    Judge(Model& model, std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out)
-        : model_(model), tables_(tables), out_(out), encounters_(model), met_(model.sections.size()) {}
+std::size_t variants_of(const Model& model, const Section& section) {
+    return section.recipe == none ? 1 : std::max<std::size_t>(model.recipes[section.recipe].variants.size(), 1);
+}
 
-    void run() {
-        std::set<Id> done;
-        for (Id id = 0; id < model_.sections.size(); ++id)
-            for (const Id part : made_of(model_, id, [&](Id it) { return done.contains(it); })) {
-                judge_solution(part);
-                done.insert(part);
-            }
-        for (Id id = 0; id < model_.processes.size(); ++id) judge_process(id);
-        report_idle();
+bool is_whole(const Section& section) {
+    return !section.broken && !has_open_amount(section);
+}
+
+ContentsTable& table(const Model& model, std::vector<ContentsTable>& tables, std::size_t variant) {
+    while (tables.size() <= variant) tables.emplace_back(model, tables.size());
+    return tables[variant];
+}
+
+// ---- one solution ----
+
+/// By itself and for one variant after the other, so that solutions can be looked at side by side.
+class Search {
+  public:
+    Search(const Model& model, const Encounters& encounters, const Section& section, std::vector<ContentsTable>& tables)
+        : model_(model), encounters_(encounters), section_(section), tables_(tables) {}
+
+    std::vector<Encounter> run() {
+        for (std::size_t variant = 0; variant < variants_of(model_, section_); ++variant)
+            look_through(variant, table(model_, tables_, variant));
+        return std::move(found_);
     }
 
   private:
-    using Met = std::set<Id>;  ///< meetings
-
-    ContentsTable& table(std::size_t variant) {
-        while (tables_.size() <= variant) tables_.emplace_back(model_, tables_.size());
-        return tables_[variant];
-    }
-    [[nodiscard]] std::size_t variants_of(const Section& section) const {
-        if (section.recipe == none) return 1;
-        return std::max<std::size_t>(model_.recipes[section.recipe].variants.size(), 1);
-    }
-    [[nodiscard]] static bool is_whole(const Section& section) { return !section.broken && !has_open_amount(section); }
-
-    // ---- one solution ----
-
-    void judge_solution(Id id) {
-        const auto& section = model_.sections[id];
-        for (const auto& part : parts_of(section))
-            met_[id].insert(met_[part.solution].begin(), met_[part.solution].end());
-        if (section.kind == SectionKind::conversion || !is_whole(section)) return;
-        for (std::size_t variant = 0; variant < variants_of(section); ++variant) judge_variant(id, variant);
-    }
-
-    /// What a part has met by itself is told there.
-    void judge_variant(Id id, std::size_t variant) {
-        const auto& section = model_.sections[id];
-        const auto all = all_that_goes_in(section, variant);
+    void look_through(std::size_t variant, ContentsTable& table) {
+        const auto all = all_that_goes_in(table);
         std::vector<Id> possible;
         for (Id meeting = 0; meeting < model_.meetings.size(); ++meeting)
-            if (!met_[id].contains(meeting) && encounters_.possible(model_.meetings[meeting], all))
-                possible.push_back(meeting);
+            if (!is_found(meeting) && encounters_.possible(model_.meetings[meeting], all)) possible.push_back(meeting);
         if (possible.empty()) return;
-        each_moment(model_, section, variant, table(variant), [&](const Moment& mix, const Place& place) {
+        each_moment(model_, section_, variant, table, [&](const Moment& mix, const Place& place) {
             for (const Id meeting : possible) {
-                if (met_[id].contains(meeting)) continue;
-                const auto what = encounters_.find(model_.meetings[meeting], mix);
-                if (!what) continue;
-                met_[id].insert(meeting);
-                meets_in(id, meeting, *what, place);
+                if (is_found(meeting)) continue;
+                if (auto what = encounters_.find(model_.meetings[meeting], mix))
+                    found_.push_back({meeting, *std::move(what), place});
             }
         });
     }
 
+    [[nodiscard]] bool is_found(Id meeting) const {
+        return std::ranges::find(found_, meeting, &Encounter::meeting) != found_.end();
+    }
+
     /// Without amounts, which need not be worked out to see that nothing can meet.
-    std::vector<Content> all_that_goes_in(const Section& section, std::size_t variant) {
+    std::vector<Content> all_that_goes_in(ContentsTable& table) const {
         std::vector<Content> all;
-        for (const auto& line : section.lines) {
+        for (const auto& line : section_.lines) {
             const auto* addition = std::get_if<Addition>(&line);
             if (addition == nullptr) continue;
             if (addition->solution != none) {
-                const auto& contents = table(variant).of(addition->solution).contents;
+                const auto& contents = table.of(addition->solution).contents;
                 all.insert(all.end(), contents.begin(), contents.end());
             } else if (addition->chemical != none) {
                 all.push_back({addition->chemical, addition->form});
@@ -95,7 +83,45 @@ class Judge {
         return all;
     }
 
-    void meets_in(Id id, Id meeting, const std::string& what, const Place& place) {
+    const Model& model_;
+    const Encounters& encounters_;
+    const Section& section_;
+    std::vector<ContentsTable>& tables_;
+    std::vector<Encounter> found_;
+};
+
+// ---- all of them ----
+
+class Judge {
+  public:
+    Judge(Model& model, const Encounters& encounters, std::vector<ContentsTable>& tables,
+          std::vector<diagnostics::Diagnostic>& out)
+        : model_(model), encounters_(encounters), tables_(tables), out_(out), met_(model.sections.size()) {}
+
+    void run(const std::vector<std::vector<Encounter>>& found) {
+        if (std::ranges::any_of(found, [](const auto& here) { return !here.empty(); })) judge_solutions(found);
+        for (Id id = 0; id < model_.processes.size(); ++id) judge_process(id);
+        report_idle();
+    }
+
+  private:
+    using Met = std::set<Id>;  ///< meetings
+
+    /// What a part has met by itself is told there, and so parts come first.
+    void judge_solutions(const std::vector<std::vector<Encounter>>& found) {
+        std::vector<bool> done(model_.sections.size());
+        for (Id id = 0; id < model_.sections.size(); ++id)
+            for (const Id solution : made_of(model_, id, [&](Id it) { return done[it]; })) {
+                for (const auto& part : parts_of(model_.sections[solution]))
+                    met_[solution].insert(met_[part.solution].begin(), met_[part.solution].end());
+                for (const auto& encounter : found[solution])
+                    if (met_[solution].insert(encounter.meeting).second) meets_in(solution, encounter);
+                done[solution] = true;
+            }
+    }
+
+    void meets_in(Id id, const Encounter& encounter) {
+        const auto& [meeting, what, place] = encounter;
         const auto& section = model_.sections[id];
         const auto* accepted = acceptance(section.accepts, meeting);
         if (accepted == nullptr && section.recipe != none)
@@ -122,13 +148,13 @@ class Judge {
     }
 
     void judge_pair(Id process, const Stage& before, const Stage& next) {
-        const auto variants =
-            std::max(variants_of(model_.sections[before.solution]), variants_of(model_.sections[next.solution]));
+        const auto variants = std::max(variants_of(model_, model_.sections[before.solution]),
+                                       variants_of(model_, model_.sections[next.solution]));
         auto met = met_[before.solution];
         met.insert(met_[next.solution].begin(), met_[next.solution].end());
         for (std::size_t variant = 0; variant < variants; ++variant) {
-            const auto carried_in = table(variant).of(before.solution);
-            const auto there = table(variant).of(next.solution);
+            const auto carried_in = table(model_, tables_, variant).of(before.solution);
+            const auto there = table(model_, tables_, variant).of(next.solution);
             if (!carried_in.whole || !there.whole) return;
             for (Id meeting = 0; meeting < model_.meetings.size(); ++meeting) {
                 if (met.contains(meeting)) continue;
@@ -188,9 +214,10 @@ class Judge {
 
     void report_idle() {
         for (const auto& section : model_.sections)
-            if (is_whole(section)) report_idle(section.accepts);
+            if (!section.accepts.empty() && is_whole(section)) report_idle(section.accepts);
         for (const auto& recipe : model_.recipes)
-            if (std::ranges::all_of(recipe.sections, [&](Id id) { return is_whole(model_.sections[id]); }))
+            if (!recipe.accepts.empty() &&
+                std::ranges::all_of(recipe.sections, [&](Id id) { return is_whole(model_.sections[id]); }))
                 report_idle(recipe.accepts);
         for (const auto& process : model_.processes) report_idle(process.accepts);
     }
@@ -205,17 +232,25 @@ class Judge {
     }
 
     Model& model_;
+    const Encounters& encounters_;
     std::vector<ContentsTable>& tables_;
     std::vector<diagnostics::Diagnostic>& out_;
-    Encounters encounters_;
     std::vector<Met> met_;  ///< by section: what meets in it or in its parts
     std::set<std::pair<const std::vector<Acceptance>*, Id>> used_;
 };
 
 }  // namespace
 
-void judge_meetings(Model& model, std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out) {
-    Judge(model, tables, out).run();
+std::vector<Encounter> encounters_in(const Model& model, const Encounters& encounters, Id section,
+                                     std::vector<ContentsTable>& tables) {
+    const auto& solution = model.sections[section];
+    if (solution.kind == SectionKind::conversion || !is_whole(solution)) return {};
+    return Search(model, encounters, solution, tables).run();
+}
+
+void judge_meetings(Model& model, const Encounters& encounters, const std::vector<std::vector<Encounter>>& found,
+                    std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out) {
+    Judge(model, encounters, tables, out).run(found);
 }
 
 }  // namespace scruple::check

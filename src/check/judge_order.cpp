@@ -50,7 +50,7 @@ class OrderJudge : public StepJudge {
     void gather(const Line& line) {
         const auto* addition = std::get_if<Addition>(&line);
         if (addition == nullptr || addition->optional || addition->chemical == none) return;
-        const auto purposes = purposes_of(chemical(*addition));
+        const auto purposes = chemical(*addition).purposes;
         all_ |= purposes;
         if (has(purposes, sulfite)) last_sulfite_ = addition;
         if (has(purposes, sulfite) && first_sulfite_ == nullptr) first_sulfite_ = addition;
@@ -104,7 +104,7 @@ class OrderJudge : public StepJudge {
     [[nodiscard]] std::string fixing_agent(const Mix& mix) const {
         for (const auto& solute : mix.solutes) {
             const auto& one = reader_.model.chemicals[solute.chemical];
-            if (has(purposes_of(one), thiosulfate)) return std::string(one.name);
+            if (has(one.purposes, thiosulfate)) return std::string(one.name);
         }
         return "fixing agent";
     }

@@ -17,7 +17,7 @@ double own_water_g(const Form& form, double mol) {
 }
 
 bool reacts(const Mix& mix, const Chemical& chemical) {
-    const auto purposes = purposes_of(chemical);
+    const auto purposes = chemical.purposes;
     return (has(mix.purposes, alkali) && dissolves_in_alkali(chemical)) ||
            (has(mix.purposes, acid) && has(purposes, alkali)) || (has(mix.purposes, caustic) && has(purposes, buffer));
 }

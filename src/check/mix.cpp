@@ -60,7 +60,7 @@ void Mix::add(const Model& model, std::span<const Content> contents, double more
         const auto density = density_of(chemical, content.form, std::nullopt);
         room += density ? grams / density->to_double() : form.room_per_gram.to_double() * grams;
         add_substance(model, content.chemical, content.form, grams, mol);
-        purposes |= purposes_of(chemical);
+        purposes |= chemical.purposes;
     }
     thin(model.water, std::max(0.0, more_ml - room));
     add_volume(more_ml, warmth);

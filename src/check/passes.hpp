@@ -7,6 +7,7 @@
 
 #include "blocks.hpp"
 #include "contents_table.hpp"
+#include "encounter.hpp"
 
 namespace scruple::check {
 
@@ -55,9 +56,13 @@ void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 void judge_work(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// What its `expect` lines say of its contents; `tables` has one a variant, shared by all sections.
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables);
-/// What must not meet and does, in each solution and from bath to bath of each process; what is accepted of it goes
+/// What must not meet and does in one solution, in the order of its lines, each meeting once.
+[[nodiscard]] std::vector<Encounter> encounters_in(const Model& model, const Encounters& encounters, Id section,
+                                                   std::vector<ContentsTable>& tables);
+/// The same in all solutions, as `found` by section, and from bath to bath of each process; what is accepted of it goes
 /// into the model.
-void judge_meetings(Model& model, std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
+void judge_meetings(Model& model, const Encounters& encounters, const std::vector<std::vector<Encounter>>& found,
+                    std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
 /// Solutions that go into themselves, each circle once; `takes_solutions` says which sections take any.
 void judge_circles(const Model& model, const std::function<bool(Id)>& takes_solutions,
                    std::vector<diagnostics::Diagnostic>& out);

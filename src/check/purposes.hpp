@@ -23,6 +23,7 @@ enum Purpose : std::uint16_t {
 };
 using Purposes = std::uint16_t;
 
+/// From its words; whoever asks again and again finds them in `Chemical::purposes`.
 [[nodiscard]] Purposes purposes_of(const Chemical& chemical);
 
 /// Whether a set has all of another.

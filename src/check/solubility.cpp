@@ -16,7 +16,7 @@ const Exact usual_celsius(20);
 const Exact smallest_gram(1, 100'000);  // an interpolated figure needs no more
 
 /// °C; a line without a temperature counts as 20 °C.
-Exact celsius_of(const Solubility& row) {
+const Exact& celsius_of(const Solubility& row) {
     return row.at ? row.at->low : usual_celsius;
 }
 
@@ -45,7 +45,7 @@ Neighbours neighbours(const Chemical& chemical, Id solvent, const Exact& celsius
     Neighbours found;
     for (const auto& row : chemical.solubilities) {
         if (row.solvent_chemical != solvent) continue;
-        const auto at = celsius_of(row);
+        const auto& at = celsius_of(row);
         if (at <= celsius && (found.below == nullptr || at > celsius_of(*found.below))) found.below = &row;
         if (at >= celsius && (found.above == nullptr || at < celsius_of(*found.above))) found.above = &row;
     }

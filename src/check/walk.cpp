@@ -29,7 +29,7 @@ void Walk::run(const std::function<void(const Step&)>& see) {
 }
 
 void Walk::step(std::uint32_t line, const Addition* addition, const VesselMove* move) {
-    const Mix before = vessels_[open_].mix;
+    before_ = vessels_[open_].mix;
     const bool fresh = !std::exchange(vessels_[open_].begun, true);
     if (addition != nullptr) {
         put(vessels_[open_].mix, *addition);
@@ -37,9 +37,9 @@ void Walk::step(std::uint32_t line, const Addition* addition, const VesselMove* 
         pour(*move);
     }
     const bool known = addition != nullptr && addition->chemical != none;
-    const auto purposes = known ? purposes_of(model_.chemicals[addition->chemical]) : Purposes{};
+    const auto purposes = known ? model_.chemicals[addition->chemical].purposes : Purposes{};
     vessels_[open_].mix.purposes |= purposes;
-    (*see_)({line, addition, before, vessels_[open_].mix, fresh, purposes});
+    (*see_)({line, addition, before_, vessels_[open_].mix, fresh, purposes});
 }
 
 void Walk::put(Mix& mix, const Addition& addition) {

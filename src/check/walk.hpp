@@ -52,6 +52,7 @@ class Walk {
     std::size_t variant_;
     ContentsTable& table_;
     std::vector<Vessel> vessels_ = std::vector<Vessel>(1);  ///< the main one first
+    Mix before_;                                            ///< of the step at hand; kept for its room
     std::size_t open_ = 0;
     double end_celsius_ = 20;
     const std::function<void(const Step&)>* see_ = nullptr;

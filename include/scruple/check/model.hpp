@@ -122,6 +122,7 @@ struct Chemical {
     std::string_view cas{};
     Place place{};
     bool built_in = false;
+    std::uint16_t purposes = 0;  ///< what `acts_as` asks of the order of work, as bits that the checker knows
 };
 
 // ---- solutions ----------------------------------------------------------------------------------
