@@ -57,7 +57,7 @@ std::string known_densities(const Chemical& chemical) {
 
 Exact room_of_gram(const Chemical& chemical, const Form& form) {
     if (chemical.takes_up) return *chemical.takes_up;
-    const Exact per_gram = chemical.ions.empty() ? other_ml_per_gram : salt_ml_per_gram;
+    Exact per_gram = chemical.ions.empty() ? other_ml_per_gram : salt_ml_per_gram;
     if (form.formula.water.is_zero()) return per_gram;
     const Exact water_mol = form.formula.water / form.molar_mass;
     const Exact room = water_mol * water_ml_per_mol + (1 - water_mol * water_grams_per_mol) * per_gram;

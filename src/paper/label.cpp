@@ -171,7 +171,7 @@ std::variant<std::string, Misfit> labels(std::span<const Label> labels, const La
                                          const Printing& printing) {
     const Type type;
     const Places places = places_of(grid, printing.sheet);
-    const auto a_sheet = static_cast<std::size_t>(grid.columns * grid.rows);
+    const auto a_sheet = static_cast<std::size_t>(grid.columns) * static_cast<std::size_t>(grid.rows);
     std::vector<Page> pages;
     std::vector<Block> blocks;
     for (const Label& label : labels) {

@@ -14,7 +14,6 @@ namespace scruple::plan {
 namespace {
 
 using check::Addition;
-using check::Exact;
 using check::Id;
 using check::Model;
 
