@@ -5,22 +5,14 @@
 #include <array>
 
 #include "scruple/driver/driver.hpp"
+#include "scruple/syntax/extent.hpp"
 
 namespace scruple::driver {
 namespace {
 
-bool is_in_a_recipe(syntax::Block block) {
-    using enum syntax::Block;
-    return block == part || block == bath || block == working || block == replenisher;
-}
-
-/// Where the block after the recipe begins, its own parts and baths passed over.
 std::size_t end_of(const syntax::Tree& tree, const text::Source& source, std::uint32_t heading) {
-    for (std::size_t i = heading + 1; i < tree.statements.size(); ++i) {
-        const auto* other = std::get_if<syntax::Heading>(&tree.statements[i].node);
-        if (other != nullptr && !is_in_a_recipe(other->block)) return tree.statements[i].span.begin;
-    }
-    return source.bytes.size();
+    const std::size_t next = syntax::end_of_recipe(tree, heading);
+    return next == tree.statements.size() ? source.bytes.size() : tree.statements[next].span.begin;
 }
 
 std::string plain(std::string_view text) {

@@ -6,6 +6,7 @@
 #include "edits.hpp"
 #include "rewritten.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/syntax/extent.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -69,17 +70,10 @@ class Scaler {
     std::vector<Edit> edits_;
 };
 
-bool belongs_to_recipe(syntax::Block block) {
-    return block == syntax::Block::part || block == syntax::Block::bath || block == syntax::Block::working ||
-           block == syntax::Block::replenisher;
-}
-
-std::size_t end_of_recipe(const Tree& tree, std::size_t heading) {
-    for (std::size_t i = heading + 1; i < tree.statements.size(); ++i) {
-        const syntax::Heading* next = heading_of(tree.statements[i]);
-        if (next != nullptr && !belongs_to_recipe(next->block)) return with_comments_above(tree, i);
-    }
-    return tree.statements.size();
+/// The comments above the next block belong to that.
+std::size_t end_of_text(const Tree& tree, std::size_t heading) {
+    const std::size_t end = syntax::end_of_recipe(tree, heading);
+    return end == tree.statements.size() ? end : with_comments_above(tree, end);
 }
 
 Span bytes_of(const text::Source& source, const Tree& tree, std::size_t first, std::size_t end) {
@@ -92,7 +86,7 @@ Span bytes_of(const text::Source& source, const Tree& tree, std::size_t first, s
 
 std::string scaled_text(const text::Source& source, const syntax::Tree& tree, std::uint32_t heading,
                         const quantity::Exact& factor, std::span<const plan::Rewriting> rewritings) {
-    const std::size_t end = end_of_recipe(tree, heading);
+    const std::size_t end = end_of_text(tree, heading);
     Scaler scaler(tree, factor);
     std::vector<Edit> edits;
     for (std::size_t i = heading; i < end; ++i) {
