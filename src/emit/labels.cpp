@@ -2,6 +2,7 @@
 // What stands on bottles, in all three ways.
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "html.hpp"
 #include "json.hpp"
 #include "layout.hpp"
@@ -26,6 +27,7 @@ void add_label(Sheet& sheet, const Label& label) {
     for (const auto& [what, value] : words::label_facts(label))
         sheet.item("", what, value.empty() ? "______________" : value);
     sheet.blank();
+    if (!label.accepted.empty()) sheet.item("! ", words::label_accepted(label));
     sheet.item("", words::label_hazards);
     for (const plan::LabelHazard& hazard : label.hazards)
         sheet.item("  ", words::label_chemical(hazard) + words::label_statements(hazard));
@@ -42,7 +44,9 @@ Markup article(const Label& label) {
     std::vector<std::string> hazards;
     for (const plan::LabelHazard& hazard : label.hazards)
         hazards.push_back(words::label_chemical(hazard) + words::label_statements(hazard));
-    Markup cautions = element("p", words::label_hazards);
+    Markup cautions;
+    if (!label.accepted.empty()) cautions += element("p", element("b", words::label_accepted(label)));
+    cautions += element("p", words::label_hazards);
     cautions += html::list(hazards);
     cautions += element("p", words::label_reminder);
     all += element("section", "class=\"cautions\"", cautions);
@@ -80,6 +84,7 @@ json::Value label_json(const Label& label) {
     all["volume"] = label.volume ? json::figure(*label.volume) : json::Value(nullptr);
     all["tally"] = label.tally;
     all["hazards"] = json::each(label.hazards, hazard_json);
+    all["accepted"] = accepted_json(label.accepted);
     all["digest"] = label.digest;
     all["code"] = plan::label_code(label);
     return all;

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "scruple/plan/calendar.hpp"
 #include "scruple/quantity/exact.hpp"
 
@@ -153,6 +155,15 @@ std::string use_by(const plan::Life& life) {
 }
 
 }  // namespace
+
+std::string label_accepted(const plan::Label& label) {
+    if (label.accepted.empty()) return {};
+    std::vector<std::string> names;
+    for (const plan::AcceptedMeeting& it : label.accepted)
+        if (std::ranges::find(names, it.meeting) == names.end()) names.push_back(it.meeting);
+    const bool lethal = std::ranges::any_of(label.accepted, &plan::AcceptedMeeting::lethal);
+    return fmt::format("{} if they meet: {}. Read the card.", lethal ? "LETHAL" : "Harmful", listed(names));
+}
 
 std::vector<LabelFact> label_facts(const plan::Label& label) {
     std::vector<LabelFact> facts{{"mixed on", day_or_blank(label.mixed_on)}};

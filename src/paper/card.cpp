@@ -75,7 +75,10 @@ class Composer {
     void barred_heading(const Column& inner, std::string_view text) {
         Block head = inner.words(text, {17, true});
         head.stays_with_next = true;
-        barred_line(std::move(head), wide_gap);
+        head.before = gap;
+        head = barred(std::move(head));
+        head.before += wide_gap;  // white that the bar does not reach
+        add(std::move(head));
     }
 
     void cautions(const Card& card) {

@@ -52,6 +52,7 @@ class Composer {
                       code.draw(ink, x + at + 4, y - 4);
                   }};
         add(std::move(top), 0);
+        if (!label.accepted.empty()) add(whole_.words(words::label_accepted(label), fact(true)), 2);
         if (with_hazards_) hazards(label);
         if (with_hazards_) own_words(label);
         return stacked(std::move(blocks_));

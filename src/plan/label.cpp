@@ -153,6 +153,7 @@ Label label_of(const Model& model, const LabelRequest& request) {
     label.tally = std::ranges::none_of(check::capacity_of(model, request.section), is_one_shot) &&
                   !check::capacity_of(model, request.section).empty();
     for (const HazardRow& row : hazards_of(model, request.section)) label.hazards.push_back(hazard_of(row));
+    label.accepted = accepted_of(model, request.section);
     label.digest = request.digest;
     return label;
 }

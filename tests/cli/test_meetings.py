@@ -51,6 +51,16 @@ class Meetings(Workspace):
                               "check the safety data sheet, and local rules", "Outdoors or under extraction"):
                     self.assertIn(words, card)
 
+    def test_the_label_says_what_may_meet(self):
+        self.put("a.scruple", ACCEPTED)
+        (label,) = self.json("labels", "Chough")["labels"]
+        self.assertEqual(["acid on sulfide"], [it["meeting"] for it in label["accepted"]])
+        schema = json.loads((ROOT / "docs/schemas/labels.json").read_text(encoding="utf-8"))
+        jsonschema.Draft202012Validator(schema).validate({"kind": "labels", "labels": [label], "reminder": "x"})
+        for form in ("text", "html"):
+            said = " ".join(self.scruple("labels", "Chough", "--as", form).split())
+            self.assertIn("LETHAL if they meet: acid on sulfide. Read the card.", said)
+
     def test_the_json_of_the_card_has_it_and_holds_to_its_schema(self):
         self.put("a.scruple", ACCEPTED)
         card = self.json("card", "Chough")

@@ -96,6 +96,14 @@ class Labels(Sheets):
         self.assertNotIn("H318", small)
         self.assertIn("Read the data sheets", small)
 
+    def test_what_may_meet_is_said_on_labels_of_every_size(self):
+        self.put("chough.scruple", "recipe Chough\n    accept acid on sulfide because \"it is mixed outdoors\"\n"
+                                   "    water 900 ml\n    sodium sulfide (nonahydrate) 20 g\n"
+                                   "    citric acid (monohydrate) 30 g\n    water to make 1 l\n")
+        for size in ("98x68", "60x32"):
+            said = re.sub(r"\s+", " ", "".join(self.pages(self.draw("labels", "Chough", "--label", size))))
+            self.assertIn("LETHAL if they meet: acid on sulfide. Read the card.", said)
+
     def test_every_statement_of_the_library_has_its_words(self):
         codes = set()
         for path in (ROOT / "src/library").glob("*.scruple"):

@@ -94,6 +94,8 @@ inline constexpr std::string_view label_reminder = "Recorded, not proved: check 
 /// `hydroquinone: Danger: ` and `H302 harmful if swallowed; …`
 [[nodiscard]] std::string label_chemical(const plan::LabelHazard& hazard);
 [[nodiscard]] std::string label_statements(const plan::LabelHazard& hazard);
+/// `LETHAL where it meets: acid on sulfide. Read the card.`; empty where nothing is accepted
+[[nodiscard]] std::string label_accepted(const plan::Label& label);
 /// What is known, or is to be written: `mixed on` and `2026-12-03`.
 struct LabelFact {
     std::string what, value;

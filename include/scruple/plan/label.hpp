@@ -29,7 +29,8 @@ struct Label {
     std::string batch;             ///< empty: to be written
     bool tally = false;            ///< films and sheets are counted for it
     std::vector<LabelHazard> hazards;
-    std::string digest;  ///< of the recipe's text, in hex: which version of it is in the bottle
+    std::vector<AcceptedMeeting> accepted;  ///< in it, or where a process takes it: the card has the whole of it
+    std::string digest;                     ///< of the recipe's text, in hex: which version of it is in the bottle
 };
 
 struct LabelRequest {
