@@ -4,7 +4,7 @@
 
 #include "expected.hpp"
 #include "reader.hpp"
-#include "sayings.hpp"
+#include "scruple/check/sayings.hpp"
 
 namespace scruple::check {
 namespace {

@@ -5,6 +5,7 @@
 #include "lines.hpp"
 #include "listed.hpp"
 #include "scruple/check/contents.hpp"
+#include "scruple/check/sayings.hpp"
 #include "scruple/check/solubility.hpp"
 
 namespace scruple::check {

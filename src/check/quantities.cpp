@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Quantities of the text in base units, and the explanation of those that are not one.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <chrono>
 
+#include "listed.hpp"
 #include "reader.hpp"
 
 namespace scruple::check {
@@ -139,6 +142,21 @@ constexpr StrengthLimit strength_limits[] = {
     {quantity::Unit::millimole_per_litre, 60'000, beyond_moles},
 };
 
+/// `5 g` and others that the number may have been meant in.
+std::string with_units(std::string_view number, std::optional<Dimension> wanted) {
+    const auto units = [wanted]() -> std::vector<std::string_view> {
+        if (wanted == Dimension::mass) return {"g", "kg"};
+        if (wanted == Dimension::volume) return {"ml", "l"};
+        if (wanted == Dimension::temperature) return {"C", "F"};
+        if (wanted == Dimension::time) return {"min", "h", "months"};
+        if (wanted == Dimension::area) return {"sq in", "cm2"};
+        return {"g", "ml", "min", "C"};
+    }();
+    std::vector<std::string> all;
+    for (const auto unit : units) all.push_back(fmt::format("{} {}", number, unit));
+    return listed(all);
+}
+
 std::string nearest_unit(std::string_view written) {
     for (const auto& [spelling, unit] : other_spellings) {
         if (spelling == written) return std::string(unit);
@@ -151,11 +169,11 @@ std::string nearest_unit(std::string_view written) {
 
 }  // namespace
 
-void explain_unit(Reader& reader, const syntax::Quantity& quantity) {
+void explain_unit(Reader& reader, const syntax::Quantity& quantity, std::optional<Dimension> wanted) {
     const auto number = reader.text(quantity.number.span);
     const auto written = reader.text(quantity.unit_span);
     if (written.empty()) {
-        reader.report(Kind::no_unit, quantity.span(), {number});
+        reader.report(Kind::no_unit, quantity.span(), {number, with_units(number, wanted)});
     } else if (written == "%") {
         reader.report(Kind::bare_percent, quantity.span(), {number});
     } else if (const auto* ambiguous = quantity::find_ambiguous(written)) {
@@ -174,12 +192,12 @@ std::optional<Exact> read_number(Reader& reader, const syntax::Number& number) {
     return std::nullopt;
 }
 
-std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity) {
+std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity, std::optional<Dimension> wanted) {
     if (quantity.loose()) {
         if (quantity.number.loose()) {
             explain_number(reader, quantity.number);
         } else {
-            explain_unit(reader, quantity);
+            explain_unit(reader, quantity, wanted);
         }
         return std::nullopt;
     }
@@ -196,7 +214,7 @@ std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantit
 }
 
 std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
-    const auto measured = read_any(reader, quantity);
+    const auto measured = read_any(reader, quantity, wanted);
     if (!measured) return std::nullopt;
     if (measured->dimension == wanted) return measured->value;
     report_wrong_kind(reader, quantity, wanted);

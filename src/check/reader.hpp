@@ -49,14 +49,17 @@ struct Measured {
 /// Reads a number; reports a loose one.
 [[nodiscard]] std::optional<Exact> read_number(Reader& reader, const syntax::Number& number);
 
-/// Says what is wrong with a unit that is none, or that has several readings.
-void explain_unit(Reader& reader, const syntax::Quantity& quantity);
+/// Says what is wrong with a unit that is none, or that has several readings; `wanted`: what belongs there, if but one
+/// thing does.
+void explain_unit(Reader& reader, const syntax::Quantity& quantity,
+                  std::optional<quantity::Dimension> wanted = std::nullopt);
 
 /// Says that a quantity with a known unit measures another thing than what is wanted.
 void report_wrong_kind(Reader& reader, const syntax::Quantity& quantity, quantity::Dimension wanted);
 
 /// Reads a quantity of any dimension; reports a loose one with its readings.
-[[nodiscard]] std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity);
+[[nodiscard]] std::optional<Measured> read_any(Reader& reader, const syntax::Quantity& quantity,
+                                               std::optional<quantity::Dimension> wanted = std::nullopt);
 
 /// Reads a quantity that must be of one dimension; reports another.
 [[nodiscard]] std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity,
@@ -142,12 +145,5 @@ template <class T>
     for (const auto& one : all) names.push_back(one.name);
     return nearest_or(reader, written, names, otherwise);
 }
-
-/// The fact or step word that a line begins with, and how such a line is said; empty where it begins otherwise.
-struct Saying {
-    std::string_view keyword;
-    std::string_view how;
-};
-[[nodiscard]] Saying saying_at(std::string_view line);
 
 }  // namespace scruple::check

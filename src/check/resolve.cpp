@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Names of the text to chemicals, forms, solutions and film formats.
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "listed.hpp"
@@ -144,7 +146,10 @@ bool begins_with_section_word(std::string_view normal) {
 /// Films are called by numbers, and the number next to one is simply another film.
 std::string nearest_format(Reader& reader, std::string_view written) {
     constexpr std::string_view otherwise = "a `format` block with its `area`, or the size: `8x10 in`";
-    if (std::ranges::all_of(written, [](char c) { return c >= '0' && c <= '9'; })) return std::string(otherwise);
+    const auto of_only = [written](std::string_view bytes) { return written.find_first_not_of(bytes) == written.npos; };
+    if (of_only("0123456789")) return std::string(otherwise);
+    if (of_only("0123456789.x")) return fmt::format("its unit, too: `{0} in`, `{0} cm` or `{0} mm`", written);
+    if (written == "35mm" || written == "35 mm") return "`135`, the film of 35 mm in its cartridge";
     return suggestion(reader, written, reader.model.formats, otherwise);
 }
 

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "sayings.hpp"
+#include "scruple/check/sayings.hpp"
 
 #include <algorithm>
 #include <string>
-
-#include "reader.hpp"
 
 namespace scruple::check {
 namespace {
@@ -81,6 +79,7 @@ constexpr Sample words_of_others[] = {
     {"chill", "`cool to 20 C`"},
     {"agitate", "`stir 2 min`"},
     {"dissolve", "`stir until clear`, below the lines of what is to dissolve"},
+    {"makes", "`water to make   1 l` as the last line of the solution"},
     {"store", "`keeps   6 months full` for the time, `note   in the dark` for the rest"},
     {"keep", "`keeps   6 months full` for the time, `note   in the dark` for the rest"},
 };

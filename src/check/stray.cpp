@@ -5,7 +5,7 @@
 #include "blocks.hpp"
 #include "listed.hpp"
 #include "loose_date.hpp"
-#include "sayings.hpp"
+#include "scruple/check/sayings.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "slips.hpp"
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Names that mean nothing here: what may have been meant instead.
 #include "listed.hpp"
+#include "nearly_named.hpp"
 #include "reader.hpp"
+#include "scruple/check/sayings.hpp"
 
 namespace scruple::check {
 namespace {
@@ -100,7 +102,8 @@ void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf 
         reader.report(Kind::unread_fact, reader.statement_span(), {saying.keyword, saying.how});
         return;
     }
-    const auto inside = known_inside(reader, written, recipe);
+    auto inside = known_inside(reader, written, recipe);
+    if (inside.empty() && wanted != NameOf::solution) inside = nearly_named(reader, written);
     if (!inside.empty()) {
         reader.report(Kind::unknown_name, name.span, {written, inside});
         return;

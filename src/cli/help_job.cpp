@@ -5,6 +5,7 @@
 #include "names.hpp"
 #include "present.hpp"
 #include "screens.hpp"
+#include "scruple/check/sayings.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
 
@@ -53,6 +54,8 @@ std::string topic_text(const std::string& topic, std::size_t width) {
     for (const BlockInfo& block : all_blocks())
         if (block.name == topic) screens.push_back(block_screen(block, width));
     if (const auto* kind = diagnostics::find_kind(topic)) screens.push_back(kind_screen(*kind, width));
+    if (const check::Saying saying = check::saying_at(topic); screens.empty() && !saying.keyword.empty())
+        screens.push_back(line_screen(saying, width));
     if (screens.empty()) throw no_such_topic(topic);
     return fmt::format("{}", fmt::join(screens, "\n"));
 }

@@ -113,6 +113,11 @@ std::string block_screen(const BlockInfo& block, std::size_t width) {
     return paragraph(fmt::format("{}: {}.", block.name, block.says), 0, width) + "\n" + std::string(block.sample);
 }
 
+std::string line_screen(const check::Saying& saying, std::size_t width) {
+    return fmt::format("{}\n\nWrite:\n\n{}\nThe language has the details: docs/language.md.\n", saying.keyword,
+                       paragraph(saying.how, 2, width));
+}
+
 std::string kind_screen(const diagnostics::KindInfo& kind, std::size_t width) {
     const KindSample* sample = sample_of(kind.name);
     const std::string message = sample != nullptr ? std::string(sample->message) : with_gaps(kind.wording);

@@ -7,6 +7,7 @@
 
 #include "blocks.hpp"
 #include "commands.hpp"
+#include "scruple/check/sayings.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
 
 namespace scruple::cli {
@@ -19,6 +20,8 @@ namespace scruple::cli {
 [[nodiscard]] std::string topics_screen(std::size_t width);
 [[nodiscard]] std::string command_screen(const CommandInfo& command, std::size_t width);
 [[nodiscard]] std::string block_screen(const BlockInfo& block, std::size_t width);
+/// How a line with this word is written.
+[[nodiscard]] std::string line_screen(const check::Saying& saying, std::size_t width);
 [[nodiscard]] std::string kind_screen(const diagnostics::KindInfo& kind, std::size_t width);
 
 }  // namespace scruple::cli

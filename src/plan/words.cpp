@@ -114,8 +114,10 @@ std::string joined(const std::vector<std::string>& pieces, std::string_view betw
     return fmt::format("{}", fmt::join(pieces, between));
 }
 
+/// To a tenth of a degree: no thermometer of a darkroom reads more, and 120 °F is 48.89 °C.
 std::string celsius_text(const Interval& celsius) {
-    return range(celsius, 1) + unit_blank + "°C";
+    const Exact tenth(1, 10);
+    return range({celsius.low.rounded_to(tenth), celsius.high.rounded_to(tenth)}, 1) + unit_blank + "°C";
 }
 
 std::string time_text(const Interval& seconds) {

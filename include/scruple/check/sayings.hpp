@@ -9,4 +9,11 @@ namespace scruple::check {
 /// How a line that begins with this word, or with a date, is said: recipe text in backticks.
 [[nodiscard]] std::string_view how_to_say(std::string_view keyword);
 
+/// The fact or step word that a line begins with, and how such a line is said; empty where it begins otherwise.
+struct Saying {
+    std::string_view keyword;
+    std::string_view how;
+};
+[[nodiscard]] Saying saying_at(std::string_view line);
+
 }  // namespace scruple::check
