@@ -27,7 +27,7 @@ card() {
 }
 
 mkdir -p "$out"
-rm -f "$out"/*
+rm -rf "${out:?}"/*
 # shellcheck disable=SC2086 # a list of packages
 need $build_needs
 echo "Building Scruple (a few minutes the first time; what it says is in $log)"
@@ -50,6 +50,7 @@ card bullace.html Bullace --make 2l
 card mulberry-tone.html Mulberry bath tone --make 500ml
 scruple card Medlar --mixed 2026-12-01 --as pdf --paper a5 --out $out/medlar.pdf
 scruple labels Medlar --bottles 500ml --mixed 2026-12-01 --as pdf --out $out/medlar-labels.pdf
+scruple binder --paper a5 --out $out/binder >/dev/null
 scruple shopping December --as pdf --paper a5 --out $out/shopping-december.pdf
 scruple card Medlar part B --make 500ml --as json --out $out/medlar-part-b.json
 scruple scaled Medlar --make 500ml --out $out/medlar-500ml.scruple

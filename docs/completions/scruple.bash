@@ -5,6 +5,7 @@
 _scruple_options() {
     case $1 in
     card) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --mixed --at --paper --in --as --out --help ;;
+    binder) echo --bench --paper --in --out --help ;;
     labels) echo --bottles --mixed --batch --variant --label --grid --first --between --paper --in --as --out --help ;;
     scaled) echo --make --films --sheets --area --with --instead --from-shelf --variant --in --as --out --help ;;
     tidy) echo --check --in --as --out --help ;;
@@ -45,7 +46,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card labels scaled shopping tidy chemical weigh react contents why help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping tidy chemical weigh react contents why help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -67,7 +68,7 @@ _scruple() {
         shopping) _scruple_next_words plans ;;
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher
             conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

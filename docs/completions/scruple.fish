@@ -17,6 +17,7 @@ end
 complete -c scruple -f
 complete -c scruple -n __fish_use_subcommand -a check -d 'say what is wrong with the recipes'
 complete -c scruple -n __fish_use_subcommand -a card -d 'print a mixing card'
+complete -c scruple -n __fish_use_subcommand -a binder -d 'write the cards of all recipes into a folder'
 complete -c scruple -n __fish_use_subcommand -a scaled -d 'print a recipe for another volume'
 complete -c scruple -n __fish_use_subcommand -a shopping -d 'say what to mix and buy for a plan'
 complete -c scruple -n __fish_use_subcommand -a tidy -d 'lay out recipe files'
@@ -31,10 +32,11 @@ complete -c scruple -n __fish_use_subcommand -l version -d 'which version this i
 
 complete -c scruple -l help -d 'show how it is called'
 set --local all check card labels scaled shopping tidy chemical weigh react contents why help
-complete -c scruple -n "__scruple_command $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
+complete -c scruple -n "__scruple_command binder $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
 complete -c scruple -n '__scruple_command card labels shopping' -l as -x -a 'pdf svg png' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
+complete -c scruple -n '__scruple_command binder' -l out -x -a '(__fish_complete_directories)' -d 'folder to write to'
 
 complete -c scruple -n '__scruple_command card scaled why' -l make -x -d 'volume to make'
 complete -c scruple -n '__scruple_command card scaled why' -l films -x -d 'number and format of films'
@@ -44,10 +46,10 @@ complete -c scruple -n '__scruple_command card scaled why' -l with -x -d 'as muc
 complete -c scruple -n '__scruple_command card scaled contents why' -l instead -x -a '(__scruple_names chemicals)' -d 'chemical that is not there'
 complete -c scruple -n '__scruple_command card scaled contents why' -l from-shelf -d 'meet otherwise what the log lacks'
 complete -c scruple -n '__scruple_command card labels scaled contents why' -l variant -x -d 'variant of the recipe'
-complete -c scruple -n '__scruple_command card why' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
+complete -c scruple -n '__scruple_command card binder why' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
 complete -c scruple -n '__scruple_command card labels' -l mixed -x -d 'day of mixing'
 complete -c scruple -n '__scruple_command card contents' -l at -x -d 'how warm it is for the pH'
-complete -c scruple -n '__scruple_command card labels shopping' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
+complete -c scruple -n '__scruple_command card binder labels shopping' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
 complete -c scruple -n '__scruple_command labels' -l bottles -x -d 'number and volume of the bottles'
 complete -c scruple -n '__scruple_command labels' -l batch -x -d 'the batch in them'
 complete -c scruple -n '__scruple_command labels' -l label -x -d 'size of a label in millimetres'
@@ -62,4 +64,4 @@ complete -c scruple -n '__scruple_command card labels scaled contents why' -a '(
 complete -c scruple -n '__scruple_command shopping' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
 complete -c scruple -n '__scruple_command tidy' -F
-complete -c scruple -n '__scruple_command help' -a 'check card labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher conversion bench supplier log process plan meeting format'
+complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping tidy chemical weigh react contents why names recipe part bath working replenisher conversion bench supplier log process plan meeting format'

@@ -41,7 +41,7 @@ constexpr std::array option_table{
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
                "text, html or json; for cards, labels and shopping pdf, svg and png too; text otherwise"},
-    OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all"},
+    OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
 using Options = std::string_view[];
@@ -82,6 +82,21 @@ constexpr CommandInfo card_command{
     "gets its card, one after the other.",
     card_options,
     card_examples};
+
+constexpr Options binder_options = {"--bench", "--paper", "--in", "--out"};
+constexpr Examples binder_examples = {
+    {"scruple binder --out binder", "the cards of the current folder's recipes, on A4"},
+    {"scruple binder --in recipes --paper a5 --out binder", "the same of the folder `recipes`, on small sheets"},
+};
+constexpr CommandInfo binder_command{
+    "binder",
+    "",
+    "write the cards of all recipes into a folder: sheets to print, and pages to read",
+    "`binder.pdf` has a card for each solution of each recipe, in the amount that the recipe is written for, with "
+    "contents in front and a number on every page. `index.html` leads to the same cards as pages, and finds them by "
+    "name, purpose or chemical; nothing of it needs a network. What else is in the folder stays as it is.",
+    binder_options,
+    binder_examples};
 
 constexpr Options labels_options = {"--bottles", "--mixed",   "--batch", "--variant", "--label", "--grid",
                                     "--first",   "--between", "--paper", "--in",      "--as",    "--out"};
@@ -235,9 +250,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,     labels_command,   scaled_command,
-                                   shopping_command, tidy_command,     chemical_command, weigh_command,
-                                   react_command,    contents_command, why_command,      help_command};
+constexpr std::array command_table{check_command,    card_command, binder_command,   labels_command, scaled_command,
+                                   shopping_command, tidy_command, chemical_command, weigh_command,  react_command,
+                                   contents_command, why_command,  help_command};
 
 }  // namespace
 

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "call.hpp"
 
@@ -12,10 +14,13 @@ struct Outcome {
     Exit status = Exit::fine;
     std::string text;   ///< for standard output, or the file of --out
     std::string aside;  ///< for the standard error stream
+    /// For the folder of --out, in the order in which they are written; `text` then tells of them.
+    std::vector<std::pair<std::string, std::string>> files{};
 };
 
 [[nodiscard]] Outcome check_job(const Call& call);
 [[nodiscard]] Outcome card_job(const Call& call);
+[[nodiscard]] Outcome binder_job(const Call& call);
 [[nodiscard]] Outcome labels_job(const Call& call);
 [[nodiscard]] Outcome scaled_job(const Call& call);
 [[nodiscard]] Outcome shopping_job(const Call& call);

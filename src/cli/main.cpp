@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <exception>
+#include <filesystem>
 #include <system_error>
 
 #include "commands.hpp"
@@ -21,9 +22,10 @@ struct Job {
     Outcome (*run)(const Call&);
 };
 constexpr Job jobs[] = {
-    {"check", check_job},       {"card", card_job},         {"labels", labels_job},     {"scaled", scaled_job},
-    {"shopping", shopping_job}, {"tidy", tidy_job},         {"chemical", chemical_job}, {"weigh", weigh_job},
-    {"react", react_job},       {"contents", contents_job}, {"why", why_job},           {"help", help_job},
+    {"check", check_job},   {"card", card_job},         {"binder", binder_job},     {"labels", labels_job},
+    {"scaled", scaled_job}, {"shopping", shopping_job}, {"tidy", tidy_job},         {"chemical", chemical_job},
+    {"weigh", weigh_job},   {"react", react_job},       {"contents", contents_job}, {"why", why_job},
+    {"help", help_job},
 };
 
 // Where the error stream cannot be written either, the exit status is all that is left to say.
@@ -54,8 +56,21 @@ Exit stopped(const Stop& stop) {
     return stop.status;
 }
 
+/// Each whole or not at all; a folder that is not there is made.
+Exit fill_folder(const std::filesystem::path& folder, const Outcome& outcome) {
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error) return stopped({Exit::trouble, fmt::format("{}: cannot be made: {}", folder.string(), error.message())});
+    for (const auto& [name, content] : outcome.files)
+        if (const auto trouble = driver::write_whole(folder / name, content))
+            return stopped({Exit::trouble, trouble->message});
+    const Exit said = say(outcome.text);
+    return said == Exit::fine ? outcome.status : said;
+}
+
 Exit hand_over(const Call& call, const Outcome& outcome) {
     say_aside(outcome.aside);
+    if (!outcome.files.empty()) return fill_folder(*call.value("--out"), outcome);
     const auto file = call.value("--out");
     if (!file) {
         const Exit said = say(outcome.text);

@@ -40,6 +40,11 @@ std::optional<check::Day> day_of_the_input() {
     return static_cast<check::Day>(seconds / day);
 }
 
+paper::Printing printing(const Call& call, paper::Medium medium) {
+    const auto day = mixed_on(call);
+    return {medium, sheet_of(call), day ? day : day_of_the_input()};
+}
+
 }  // namespace
 
 std::optional<paper::Printing> asked_printing(const Call& call) {
@@ -50,8 +55,11 @@ std::optional<paper::Printing> asked_printing(const Call& call) {
     }
     if (!call.has("--out") && is_terminal(Stream::out))
         throw Stop{Exit::wrong_call, fmt::format("say where to put it: `--out card.{}`", *call.value("--as"))};
-    auto day = mixed_on(call);
-    return paper::Printing{*medium, sheet_of(call), day ? day : day_of_the_input()};
+    return printing(call, *medium);
+}
+
+paper::Printing as_pdf(const Call& call) {
+    return printing(call, paper::Medium::pdf);
 }
 
 }  // namespace scruple::cli

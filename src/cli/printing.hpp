@@ -13,4 +13,7 @@ namespace scruple::cli {
 /// for a sheet that there is none of, and where the bytes would go to a terminal.
 [[nodiscard]] std::optional<paper::Printing> asked_printing(const Call& call);
 
+/// A PDF on the sheets of --paper, dated in the same way.
+[[nodiscard]] paper::Printing as_pdf(const Call& call);
+
 }  // namespace scruple::cli

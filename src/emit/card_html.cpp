@@ -156,8 +156,10 @@ Markup one_card(const Card& card) {
 
 }  // namespace
 
-std::string card_html(std::span<const plan::Card> cards) {
+std::string card_html(std::span<const plan::Card> cards, std::string_view contents_page) {
     Markup all;
+    if (!contents_page.empty())
+        all += element("p", "class=\"way-back\"", html::link(contents_page, words::binder_title));
     for (const Card& card : cards) all += one_card(card);
     return html::page(cards.size() == 1 ? words::title(cards[0]) : "Mixing cards", element("main", all));
 }

@@ -112,21 +112,28 @@ Markup to_write(std::string_view label) {
     return element("span", "class=\"write\"", all);
 }
 
-std::string page(std::string_view title, const Markup& body) {
+Markup link(std::string_view file_name, std::string_view text) {
+    return element("a", fmt::format("href=\"{}\"", file_name), text);
+}
+
+std::string page(std::string_view title, const Markup& body, const Script& script) {
     constexpr std::string_view frame = R"(<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{}'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{}'{}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>{}</title>
 <style>{}</style>
 </head>
 <body>
-{}</body>
+{}{}</body>
 </html>
 )";
-    return fmt::format(frame, style_digest, words(title).text, style, body.text);
+    const bool none = script.text.empty();
+    const std::string allowed = none ? "" : fmt::format("; script-src '{}'", script.digest);
+    const std::string tail = none ? "" : fmt::format("<script>{}</script>\n", script.text);
+    return fmt::format(frame, style_digest, allowed, words(title).text, style, body.text, tail);
 }
 
 }  // namespace scruple::emit::html

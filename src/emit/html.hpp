@@ -50,7 +50,15 @@ class Table {
 [[nodiscard]] Markup box(std::string_view label);
 [[nodiscard]] Markup to_write(std::string_view label);
 
-/// One whole page: its own style within it, no script, and nothing that it would fetch.
-[[nodiscard]] std::string page(std::string_view title, const Markup& body);
+/// A script of the program's own, and its digest, which lets the page's policy take this one and no other.
+struct Script {
+    std::string_view text, digest;
+};
+
+/// One whole page: its own style within it, no script but this one, and nothing that it would fetch.
+[[nodiscard]] std::string page(std::string_view title, const Markup& body, const Script& script = {});
+
+/// To another page of the same folder, whose name is the program's own.
+[[nodiscard]] Markup link(std::string_view file_name, std::string_view text);
 
 }  // namespace scruple::emit::html

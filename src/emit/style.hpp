@@ -43,6 +43,12 @@ ul > li::before { content: "–"; display: inline-block; width: 1.2em; margin-le
 .errands .tick { margin-right: 0; }
 .tally { display: flex; flex-wrap: wrap; gap: .5rem 1.4rem; margin-top: .7rem; }
 .tally .box { margin: 0 .3rem 0 0; }
+a { color: #000; }
+label { display: block; margin-top: 1rem; }
+input { width: 100%; padding: .4rem; border: .5mm solid #000; border-radius: 0; font: inherit; font-size: 17pt; }
+.binder > li { margin: 0; padding: .7rem 0; border-top: .3mm solid #000; break-inside: avoid; }
+.binder > li::before { content: none; }
+.binder a { font-size: 17pt; font-weight: bold; }
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: baseline; padding: .35rem .8rem .35rem 0; border-bottom: .2mm solid #000; }
 thead th { border-bottom-width: .5mm; }
@@ -53,11 +59,12 @@ tbody th { font-weight: normal; }
   body { padding: 0; max-width: none; }
   .work > li { padding-top: .35rem; padding-bottom: .35rem; }
   .work .number { top: .6rem; }
+  .way-back, #search { display: none; }
   article + article { margin-top: 0; border-top: 0; padding-top: 0; break-before: page; }
 }
 )";
 
 /// The digest of `style`, which lets the page's policy take this one style and no other.
-inline constexpr std::string_view style_digest = "sha256-0/4+dMTh+bdHXI9/V910mXs83VR3gaQmcAado6IGqfA=";
+inline constexpr std::string_view style_digest = "sha256-mEWkxvExkTgqbEG2wdwNPfGCG3DuClv77PJO4dts7v4=";
 
 }  // namespace scruple::emit::html

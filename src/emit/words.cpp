@@ -39,6 +39,10 @@ std::string title(const plan::Card& card) {
     return listed({card.recipe, card.section});
 }
 
+std::string binder_entry(const plan::Card& card) {
+    return listed({card.recipe, card.section, card.variant});
+}
+
 std::string subtitle(const plan::Card& card) {
     return listed({card.is_a, card.strength, card.variant.empty() ? "" : "variant " + card.variant});
 }

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Mixing cards on paper, in the order in which hands need it.
+#include "card.hpp"
+
 #include <fmt/format.h>
 
 #include "column.hpp"
-#include "pages.hpp"
 #include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
 
@@ -245,14 +246,19 @@ class Composer {
 
 }  // namespace
 
+std::vector<Page> card_pages(const Card& card, const Type& type, const SheetSize& sheet) {
+    const std::string title = words::title(card) + " – " + card.makes.with_unit();
+    return laid_out({title, Composer(type, sheet).card(card)}, type, sheet);
+}
+
 std::string cards(std::span<const plan::Card> cards, const Printing& printing) {
     const Type type;
     std::vector<Page> pages;
     for (const Card& card : cards) {
-        const std::string title = words::title(card) + " – " + card.makes.with_unit();
-        auto more = laid_out({title, Composer(type, printing.sheet).card(card)}, type, printing.sheet);
+        auto more = card_pages(card, type, printing.sheet);
         pages.insert(pages.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
     }
+    add_feet(pages, type, printing.sheet);
     return drawn(pages, cards.size() == 1 ? words::title(cards[0]) : "Mixing cards", printing);
 }
 

@@ -76,9 +76,16 @@ class Layout {
     std::vector<Sheet> sheets_;
 };
 
-Block foot(const Column& column, const std::string& title, std::size_t page, std::size_t pages) {
-    const std::string which = fmt::format("sheet {} of {}", page, pages);
-    return column.row({{{{title}}, {{which}}}, {110}, false, false});
+std::string number_words(const Foot& foot) {
+    if (foot.page == 0) return fmt::format("sheet {} of {}", foot.sheet, foot.sheets);
+    if (foot.sheets == 0) return fmt::format("page {}", foot.page);
+    return fmt::format("{} of {}, page {}", foot.sheet, foot.sheets, foot.page);
+}
+
+Block foot_block(const Column& column, const Foot& foot) {
+    constexpr double usual_points = 110, long_points = 150;
+    const bool is_long = foot.page > 0 && foot.sheets > 0;
+    return column.row({{{{foot.title}}, {{number_words(foot)}}}, {is_long ? long_points : usual_points}, false, false});
 }
 
 }  // namespace
@@ -96,14 +103,24 @@ std::vector<Page> laid_out(const Document& document, const Type& type, const She
     auto sheets = Layout(std::move(head), area.height).run(document.blocks);
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets.size(); ++i) {
-        const Block below = foot(column, document.title, i + 1, sheets.size());
-        pages.push_back({[sheet = std::move(sheets[i]), below, area](cairo_t* ink) {
-                             for (const auto& [block, y] : sheet.blocks) block.draw(ink, area.x, area.y + y);
-                             below.draw(ink, area.x, area.y + area.height + foot_points - below.height);
-                         },
-                         i == 0 ? document.title : ""});
+        Page page{[sheet = std::move(sheets[i]), area](cairo_t* ink) {
+            for (const auto& [block, y] : sheet.blocks) block.draw(ink, area.x, area.y + y);
+        }};
+        if (i == 0) page.bookmarks.push_back({document.title});
+        page.foot = {document.title, i + 1, sheets.size()};
+        pages.push_back(std::move(page));
     }
     return pages;
+}
+
+void add_feet(std::vector<Page>& pages, const Type& type, const SheetSize& size) {
+    const Area area = area_of(size);
+    const Column column(type, area.width);
+    for (Page& page : pages)
+        page.draw = [above = std::move(page.draw), below = foot_block(column, page.foot), area](cairo_t* ink) {
+            above(ink);
+            below.draw(ink, area.x, area.y + area.height + foot_points - below.height);
+        };
 }
 
 }  // namespace scruple::paper

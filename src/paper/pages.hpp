@@ -24,15 +24,30 @@ struct Area {
 };
 [[nodiscard]] Area area_of(const SheetSize& sheet);
 
+struct Bookmark {
+    std::string text;
+    std::size_t depth = 0;  ///< 1: under the last of depth 0
+};
+
+/// Which sheet of how many it is in its document, and which page of a binder; 0 where that is not said.
+struct Foot {
+    std::string title{};
+    std::size_t sheet = 0, sheets = 0, page = 0;
+};
+
 /// One sheet: draws itself on a white ground.
 struct Page {
     std::function<void(cairo_t* ink)> draw;
-    std::string bookmark{};  ///< empty: none
+    std::vector<Bookmark> bookmarks{};
+    Foot foot{};
 };
 
-/// Blocks one below another; what does not fit goes on to the next sheet under the title again. At the foot the title
+/// Blocks one below another; what does not fit goes on to the next sheet under the title again. For the foot the title
 /// and which sheet of how many.
 [[nodiscard]] std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& size);
+
+/// Sets what stands at the foot of each.
+void add_feet(std::vector<Page>& pages, const Type& type, const SheetSize& size);
 
 /// The bytes of a PDF, SVG or PNG. Throws std::runtime_error where Cairo cannot.
 [[nodiscard]] std::string drawn(const std::vector<Page>& pages, const std::string& title, const Printing& printing);

@@ -118,7 +118,9 @@ class Composer {
 std::string shopping(const ShoppingList& list, const Printing& printing) {
     const Type type;
     const std::string title = words::shopping_title(list);
-    return drawn(laid_out({title, Composer(type, printing.sheet).list(list)}, type, printing.sheet), title, printing);
+    auto pages = laid_out({title, Composer(type, printing.sheet).list(list)}, type, printing.sheet);
+    add_feet(pages, type, printing.sheet);
+    return drawn(pages, title, printing);
 }
 
 }  // namespace scruple::paper

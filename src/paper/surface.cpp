@@ -79,13 +79,20 @@ std::string pdf(const std::vector<Page>& pages, const std::string& title, const 
     const std::string day = printing.day ? plan::day_text(*printing.day) + "T00:00:00Z" : std::string();
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, day.c_str());
     const Ink ink(cairo_create(surface.get()));
+    int above = CAIRO_PDF_OUTLINE_ROOT;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Page& page = pages[i];
-        if (!page.bookmark.empty())
-            cairo_pdf_surface_add_outline(surface.get(), CAIRO_PDF_OUTLINE_ROOT, page.bookmark.c_str(),
-                                          fmt::format("page={}", i + 1).c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
+        for (const Bookmark& bookmark : page.bookmarks) {
+            const int id = cairo_pdf_surface_add_outline(
+                surface.get(), bookmark.depth == 0 ? CAIRO_PDF_OUTLINE_ROOT : above, bookmark.text.c_str(),
+                fmt::format("page={}", i + 1).c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
+            if (bookmark.depth == 0) above = id;
+        }
         black(ink.get());
+        // A link outside of all structure leaves Cairo 1.16 with an object that it never writes.
+        cairo_tag_begin(ink.get(), "Sect", nullptr);
         page.draw(ink.get());
+        cairo_tag_end(ink.get(), "Sect");
         cairo_show_page(ink.get());
     }
     require(cairo_status(ink.get()));

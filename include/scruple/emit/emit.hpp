@@ -24,9 +24,20 @@ struct TextStyle {
 };
 
 [[nodiscard]] std::string card_text(const plan::Card& card, const TextStyle& style);
-[[nodiscard]] std::string card_html(std::span<const plan::Card> cards);
+/// `contents_page`: the file name of the page that lists this one among others, if there is one; the program's own.
+[[nodiscard]] std::string card_html(std::span<const plan::Card> cards, std::string_view contents_page = {});
 /// One card is an object; several are {"kind":"cards","cards":[…]}.
 [[nodiscard]] std::string card_json(std::span<const plan::Card> cards);
+
+/// A card as a page of its own beside others.
+struct BinderPage {
+    const plan::Card* card = nullptr;
+    std::string file_name;
+};
+/// File names of the cards' pages: small letters, digits and hyphens whatever the recipes are called, each once.
+[[nodiscard]] std::vector<BinderPage> binder_pages(std::span<const plan::Card> cards);
+/// The page that leads to them, with a search where scripts run. `pdf`: the file name of all of them as one document.
+[[nodiscard]] std::string binder_html(std::span<const BinderPage> pages, std::string_view pdf);
 
 [[nodiscard]] std::string labels_text(std::span<const plan::Label> labels, const TextStyle& style);
 [[nodiscard]] std::string labels_html(std::span<const plan::Label> labels);

@@ -110,6 +110,10 @@ inline constexpr int tally_of_group = 5;
 /// `3 warnings` in words for the head of the card; empty where there is none.
 [[nodiscard]] std::string warnings_below(const plan::Card& card);
 
+inline constexpr std::string_view binder_title = "Mixing cards";
+/// `Lantern, part A, soft`
+[[nodiscard]] std::string binder_entry(const plan::Card& card);
+
 /// Four significant figures: what a table of contents shows.
 [[nodiscard]] std::string table_figure(double value);
 

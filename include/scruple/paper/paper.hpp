@@ -40,6 +40,10 @@ struct Printing {
 /// Each card begins a sheet of its own. Body type has 14 points, amounts 22.
 [[nodiscard]] std::string cards(std::span<const plan::Card> cards, const Printing& printing);
 
+/// A PDF of all cards, with the contents in front: page numbers, bookmarks by recipe, and links. Cards of one recipe
+/// stand side by side.
+[[nodiscard]] std::string binder(std::span<const plan::Card> cards, const Printing& printing);
+
 [[nodiscard]] std::string shopping(const plan::ShoppingList& list, const Printing& printing);
 
 /// Labels side by side and below one another, as a sheet of stickers has them.
