@@ -21,7 +21,7 @@ const Form& form_of(const Model& model, const Share& share) {
 }
 
 bool is_gas(const Model& model, const Side& side) {
-    return form_of(model, side.chemical, side.form).name == "gas";
+    return check::is_gas(form_of(model, side.chemical, side.form));
 }
 
 bool is_water_side(const Model& model, const Side& side) {
@@ -123,6 +123,10 @@ Exact measure_in(const Model& model, const Making& making, const Addition& addit
     if (share == nullptr) return stated;
     const Exact grams_a_unit = dose_of(model, addition, 1).grams;
     return grams_a_unit.is_zero() ? Exact() : grams_as(model, *share, addition.form) / grams_a_unit;
+}
+
+bool is_gas(const Form& form) {
+    return form.name == "gas";
 }
 
 Exact litres_of_gas(const Model& model, const Share& gas) {

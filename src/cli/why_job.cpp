@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "batch.hpp"
 #include "jobs.hpp"
 #include "scruple/emit/emit.hpp"
@@ -46,6 +48,12 @@ void name_places(const Loaded& loaded, std::vector<plan::Why>& whys) {
         }
 }
 
+/// Of a recipe with several solutions: where it is weighed, and what it is thinned to only where nothing is weighed.
+void keep_own(std::vector<plan::Why>& whys) {
+    if (std::ranges::any_of(whys, [](const plan::Why& why) { return !why.by_way; }))
+        std::erase_if(whys, [](const plan::Why& why) { return why.by_way; });
+}
+
 std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Meant& meant, check::Id chemical) {
     const check::Model& model = loaded.checked.model;
     plan::CardRequest request{
@@ -64,6 +72,7 @@ std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Mea
         all.insert(all.end(), std::move_iterator(some.begin()), std::move_iterator(some.end()));
     }
     if (all.empty()) throw Stop{Exit::wrong_call, refused};
+    if (meant.sections.size() > 1) keep_own(all);
     name_places(loaded, all);
     return all;
 }

@@ -124,7 +124,7 @@ Reagent reagent(const Working& work, std::size_t i) {
 }
 
 bool is_gas(const Model& model, const Substance& what) {
-    return what.chemical != check::none && model.chemicals[what.chemical].forms[what.form].name == "gas";
+    return what.form != check::none && check::is_gas(model.chemicals[what.chemical].forms[what.form]);
 }
 
 Product product(const Working& work, std::size_t i) {

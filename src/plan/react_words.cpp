@@ -54,6 +54,23 @@ void add(std::vector<Caution>& cautions, std::string_view text, std::string sour
     if (std::ranges::none_of(cautions, said)) cautions.push_back({std::string(text), std::move(source)});
 }
 
+/// By the codes for what poisons when it is breathed in.
+bool poisons_the_air(const check::Chemical& gas) {
+    return std::ranges::any_of(gas.hazards, [](std::string_view code) { return code == "H330" || code == "H331"; });
+}
+
+std::string given_off(const Model& model, const Substance& gas) {
+    if (poisons_the_air(model.chemicals[gas.chemical]))
+        return fmt::format(
+            "{} is given off, and it poisons the air: only under extraction or outdoors, a little of "
+            "it, and not without knowing its safety data sheet.",
+            gas.name);
+    return fmt::format(
+        "{} is given off: a vessel with room to spare, a little at a time, window open, no stopper "
+        "until it is quiet.",
+        gas.name);
+}
+
 void add_of(const Model& model, const Substance& what, Reacted& reacted) {
     HazardRow row{what.name, {}, "", false};
     if (what.chemical != check::none) {
@@ -83,12 +100,7 @@ void add_cautions(const Model& model, Reacted& reacted) {
     for (const Reacted::Reagent& reagent : reacted.reagents) add_of(model, reagent.what, reacted);
     for (const Reacted::Product& product : reacted.products) {
         add_of(model, product.what, reacted);
-        if (product.gas)
-            add(reacted.cautions,
-                fmt::format("{} is given off: a vessel with room to spare, a little at a time, window open, no stopper "
-                            "until it is quiet.",
-                            product.what.name),
-                "common practice, no source");
+        if (product.gas) add(reacted.cautions, given_off(model, product.what), "common practice, no source");
     }
     add(reacted.cautions,
         "Read the safety data sheet of each chemical before opening it; where it differs from this, the sheet wins.",

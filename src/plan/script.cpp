@@ -60,20 +60,7 @@ class Writer {
         if (addition.chemical == check::none && addition.solution == check::none) return;
         if (addition.how == How::unknown) return refuse_unknown(addition);
         if (addition.by_conversion) return add_made(addition);
-        put(addition, amount_of(addition));
-    }
-
-    Exact amount_of(const Addition& addition) const {
-        if (section_.by_parts && addition.parts) return section_.makes_ml * *addition.parts / parts_in_all();
-        return share_for(addition, variant_);
-    }
-
-    Exact parts_in_all() const {
-        Exact sum;
-        for (const check::Line& line : section_.lines)
-            if (const auto* addition = std::get_if<Addition>(&line); addition != nullptr && addition->parts)
-                sum += *addition->parts;
-        return sum;
+        put(addition, amount_in(section_, addition, variant_));
     }
 
     void put(const Addition& addition, const Exact& measure) {
@@ -105,7 +92,7 @@ class Writer {
     void add_made(const Addition& addition) {
         const check::Conversion* conversion = check::conversion_for(model_, addition);
         if (conversion == nullptr || conversion->section == check::none) return refuse_unmade(addition);
-        const Exact grams = check::dose_of(model_, addition, amount_of(addition)).grams;
+        const Exact grams = check::dose_of(model_, addition, amount_in(section_, addition, variant_)).grams;
         check::Making making = check::making_of(model_, *conversion, {addition.chemical, addition.form, grams});
         if (const Exact wanting = take_water(making.water_ml); wanting > 0)
             return refuse_dry(addition, making.water_ml, wanting);
@@ -241,6 +228,19 @@ class Writer {
 Exact share_for(const Addition& addition, std::size_t variant) {
     if (addition.shares.empty()) return {};
     return addition.shares[variant < addition.shares.size() ? variant : 0];
+}
+
+Exact amount_in(const check::Section& section, const Addition& addition, std::size_t variant) {
+    if (section.by_parts && addition.parts) return section.makes_ml * *addition.parts / parts_in_all(section);
+    return share_for(addition, variant);
+}
+
+Exact parts_in_all(const check::Section& section) {
+    Exact sum;
+    for (const check::Line& line : section.lines)
+        if (const auto* addition = std::get_if<Addition>(&line); addition != nullptr && addition->parts)
+            sum += *addition->parts;
+    return sum;
 }
 
 std::variant<Script, Refusal> script_of(const Model& model, Id section, std::size_t variant) {

@@ -41,6 +41,11 @@ struct Script {
 /// The amount of an addition for a variant; 0 where none is stated.
 [[nodiscard]] check::Exact share_for(const check::Addition& addition, std::size_t variant);
 
+/// The same in the batch as written; of a `dilute` or `mix` by its parts.
+[[nodiscard]] check::Exact amount_in(const check::Section& section, const check::Addition& addition,
+                                     std::size_t variant);
+[[nodiscard]] check::Exact parts_in_all(const check::Section& section);
+
 /// A pinch of a divided weighing: a fiftieth of it, common practice, no source. It only moves the running volume.
 inline constexpr int pinches_in_a_weighing = 50;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "scruple/check/contents.hpp"
+#include "scruple/check/making.hpp"
 #include "scruple/plan/react.hpp"
 #include "words.hpp"
 
@@ -12,6 +13,25 @@ using check::Addition;
 using check::Id;
 using check::Model;
 
+namespace {
+
+/// The one chemical with such a form; of several the one that is a gas, since only those are named for being one.
+template <class Test>
+Id only_chemical(const Model& model, const Test& test) {
+    Id found = check::none;
+    bool several = false;
+    for (Id id = 0; id < model.chemicals.size(); ++id) {
+        const auto form = std::ranges::find_if(model.chemicals[id].forms, test);
+        if (form == model.chemicals[id].forms.end()) continue;
+        if (check::is_gas(*form)) return id;
+        several = several || found != check::none;
+        found = id;
+    }
+    return several ? check::none : found;
+}
+
+}  // namespace
+
 Substance substance_of(const Model& model, Id chemical, Id form) {
     const check::Chemical& it = model.chemicals[chemical];
     const check::Form& of = it.forms[form];
@@ -20,14 +40,15 @@ Substance substance_of(const Model& model, Id chemical, Id form) {
 
 Substance substance_of(const Model& model, std::string text, const chemistry::Formula& formula) {
     Substance substance{text, std::move(text), formula, check::none, check::none};
-    for (Id id = 0; id < model.chemicals.size(); ++id) {
-        const auto& forms = model.chemicals[id].forms;
-        const auto same = std::ranges::find(forms, formula, &check::Form::formula);
-        if (same == forms.end()) continue;
-        const bool another = substance.chemical != check::none;
-        substance.chemical = another ? check::none : id;
-        substance.form = another ? check::none : static_cast<Id>(same - forms.begin());
-        if (another) break;
+    const auto its = [&](const check::Form& form) { return form.formula == formula; };
+    const auto but_for_water = [dry = chemistry::without_water(formula)](const check::Form& form) {
+        return chemistry::without_water(form.formula) == dry;
+    };
+    const Id exact = only_chemical(model, its);
+    substance.chemical = exact != check::none ? exact : only_chemical(model, but_for_water);
+    if (exact != check::none) {
+        const auto& forms = model.chemicals[exact].forms;
+        substance.form = static_cast<Id>(std::ranges::find_if(forms, its) - forms.begin());
     }
     return substance;
 }

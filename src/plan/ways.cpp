@@ -82,7 +82,7 @@ class Finder {
     }
 
     void add_ware(const Ware& ware) {
-        const bool gas = chemical().forms[ware.form].name == "gas";
+        const bool gas = check::is_gas(chemical().forms[ware.form]);
         const auto rate = gas || is_missing(ware) ? std::nullopt : moles_for_moles(model_, wanted_.ware, ware);
         if (!rate) return;
         Way way{.kind = kind_of(ware), .from = {ware, wanted_.measure * *rate}};

@@ -11,6 +11,7 @@
 #include "scruple/check/contents.hpp"
 #include "settle.hpp"
 #include "why_lines.hpp"
+#include "why_share.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -79,8 +80,9 @@ class Deriver {
     static Exact whole_of(const Step& step) { return step.piece == Step::Piece::first ? step.divided : step.measure; }
 
     void begin(const Addition& as_written, WhyLines& lines) const {
-        lines.written(as_written, substance_words(model_, as_written), share_for(as_written, variant_),
-                      section_.makes_ml);
+        const Exact amount = share_for(as_written, variant_);
+        lines.written(as_written, substance_words(model_, as_written), amount, section_.makes_ml);
+        if (as_written.worked_out) lines.found_from(as_written, section_, amount);
     }
 
     /// The amount as it stands, less what a conversion has of it, and as scaled; in g, ml, mol or drops.
@@ -148,8 +150,7 @@ class Deriver {
 
 Refusal nothing_of(const Model& model, Id section, Id chemical) {
     return Refusal{
-        fmt::format("{} takes no {} of its own. Ask for one of the solutions that it is made of, or for a "
-                    "chemical of its lines.",
+        fmt::format("{} takes no {}: neither a line of it nor a solution that it is made of has an amount of it.",
                     check::shown_name(model, section), model.chemicals[chemical].name)};
 }
 
@@ -160,6 +161,9 @@ std::variant<std::vector<Why>, Refusal> why_of(const Model& model, const check::
     const auto script = script_of(model, request.section, request.variant);
     if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
     auto found = Deriver(model, as_written, request, std::get<Exact>(scale), chemical).all(std::get<Script>(script));
+    const Batch batch{request.section, request.variant,
+                      model.sections[request.section].makes_ml * std::get<Exact>(scale)};
+    for (Why& why : shares_in(model, batch, chemical)) found.push_back(std::move(why));
     if (found.empty()) return nothing_of(model, request.section, chemical);
     return found;
 }

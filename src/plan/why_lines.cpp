@@ -56,6 +56,16 @@ std::string source_of(const Conversion& conversion, const check::Model& model) {
                        conversion.built_in ? "the library" : "your own");
 }
 
+/// `pH 9.8`, `sodium sulfite 48 to 52 g/l`
+std::string expectation_words(const check::Model& model, const check::Expectation& expected) {
+    std::string range = quantity::exact_text(expected.range.low);
+    if (expected.range.high != expected.range.low) range += " to " + quantity::exact_text(expected.range.high);
+    if (expected.ph) return "pH " + range;
+    const std::string what = expected.ion ? std::string(expected.ion->text)
+                                          : check::shown_name(model.chemicals[expected.chemical], expected.form);
+    return fmt::format("{} {}{}{}", what, range, unit_blank, quantity::info(expected.unit).shown);
+}
+
 }  // namespace
 
 std::string unit_of(const Addition& addition) {
@@ -81,6 +91,39 @@ void WhyLines::written(const Addition& addition, const std::string& what, const 
     const std::string base = with_unit(amount, unit_of(addition));
     if (!as_written(addition).empty())
         say(fmt::format("{} is {}", addition.written, base), "", "definition of the unit, docs/units.md");
+}
+
+void WhyLines::found_from(const Addition& addition, const check::Section& section, const Exact& amount) {
+    for (const check::Expectation& expected : section.expects)
+        lines_.push_back({fmt::format("expected: {}", expectation_words(model_, expected)), "", "", expected.place});
+    say("? is found by trying amounts until what is expected comes of them", with_unit(amount, unit_of(addition)),
+        "six digits of it are kept");
+    const auto of_it = [&](const check::Expectation& expected) {
+        return !expected.ion && expected.chemical == addition.chemical;
+    };
+    if (std::ranges::any_of(section.expects, of_it)) by_the_litre(addition, amount, section.makes_ml);
+}
+
+void WhyLines::parted(const Addition& addition, const std::string& what, const Exact& parts, const Exact& ml) {
+    lines_.push_back(
+        {fmt::format("{}: {} of {} parts, for {}", what, number(*addition.parts), number(parts), with_unit(ml, "ml")),
+         "", "", addition.place});
+    say(fmt::format("{} ÷ {} × {}", with_unit(ml, "ml"), number(parts), number(*addition.parts)),
+        with_unit(ml / parts * *addition.parts, "ml"), arithmetic);
+}
+
+Exact WhyLines::by_the_litre(const Addition& addition, const Exact& measure, const Exact& ml) {
+    const Exact grams = addition.by == By::amount ? grams_by_mole(addition, measure) : grams_held(addition, measure);
+    const Exact litres = ml / 1000;
+    say(fmt::format("{} ÷ {}", with_unit(grams, "g"), with_unit(litres, "l")), with_unit(grams / litres, "g/l"),
+        arithmetic);
+    return grams / litres;
+}
+
+/// Of a line in moles.
+Exact WhyLines::grams_by_mole(const Addition& addition, const Exact& mol) {
+    const Chemical& chemical = model_.chemicals[addition.chemical];
+    return grams_of(mol, chemical, addition.form);
 }
 
 void WhyLines::less(const Exact& written, const Exact& taken, const std::string& unit) {
@@ -180,12 +223,7 @@ void WhyLines::taken_for(const Addition& written, const Exact& amount, const Add
 void WhyLines::rounded(const Addition& addition, const Exact& measure, const Exact& grams, const Reading& reading) {
     const bool by_mole = addition.by == By::amount;
     const std::string unit = by_mole ? "g" : unit_of(addition);
-    if (by_mole) {
-        const Chemical& chemical = model_.chemicals[addition.chemical];
-        molar_mass(chemical, addition.form);
-        say(fmt::format("{} × {}", with_unit(measure, "mol"), molar_mass_text(chemical.forms[addition.form])),
-            with_unit(grams, "g"), arithmetic);
-    }
+    if (by_mole) grams_by_mole(addition, measure);
     if (reading.instrument == nullptr) return;
     say(fmt::format("{} to the nearest {}", with_unit(by_mole ? grams : measure, unit),
                     with_unit(reading.instrument->division, unit)),

@@ -27,6 +27,13 @@ class WhyLines {
     void taken_for(const check::Addition& written, const check::Exact& amount, const check::Addition& taken);
     /// What a conversion takes out of a line's own water.
     void less(const check::Exact& written, const check::Exact& taken, const std::string& unit);
+    /// How a `?` came to its amount: what is expected of the solution, and what it holds by its own line.
+    void found_from(const check::Addition& addition, const check::Section& section, const check::Exact& amount);
+    /// The millilitres of a solution that is so many parts of all.
+    void parted(const check::Addition& addition, const std::string& what, const check::Exact& parts,
+                const check::Exact& ml);
+    /// From what is put in to grams a litre of so much solution.
+    check::Exact by_the_litre(const check::Addition& addition, const check::Exact& measure, const check::Exact& ml);
     /// From grams of the reagent to what is measured of it; nothing where that is grams.
     void measured(const check::Addition& reagent, const check::Exact& measure, const std::string& what);
     /// From so much of the product, through the moles of the reaction and the excess, to grams of a reagent.
@@ -44,6 +51,7 @@ class WhyLines {
     }
     void molar_mass(const check::Chemical& chemical, check::Id form);
     check::Exact grams_held(const check::Addition& addition, const check::Exact& measure);
+    check::Exact grams_by_mole(const check::Addition& addition, const check::Exact& mol);
     check::Exact moles_of(const check::Addition& product, const check::Exact& measure, check::Id form_in_reaction);
     check::Exact grams_of(const check::Exact& mol, const check::Chemical& chemical, check::Id form);
     check::Exact as_sold(const check::Exact& grams, const check::Form& form);

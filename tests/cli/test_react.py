@@ -106,6 +106,34 @@ class Reactions(Workspace):
         self.assertIn("check the safety data sheet", text)
         self.assertIn("is given off", self.scruple("react", ASCORBATE))
 
+    def test_gases_among_bare_formulas_are_given_off_with_their_litres_and_cautions(self):
+        # An ideal gas at 25 °C and 1 atm: 24.465 l a mole (the gas constant of CODATA 2018).
+        for reaction, gas, hazard in (
+            ("2 HCl + NaClO -> Cl2 + NaCl + H2O", "Cl2", "H331"),
+            ("Na2S + 2 HCl -> 2 NaCl + H2S", "H2S", "H330"),
+            ("Na2SO3 + 2 HCl -> 2 NaCl + H2O + SO2", "SO2", "H331"),
+            ("NaHCO3 + HCl -> NaCl + H2O + CO2", "CO2", None),
+            ("NH4Cl + NaOH -> NaCl + H2O + NH3", "NH3", "H331"),
+            ("KCN + HCl -> KCl + HCN", "HCN", "H330"),
+            ("Cu + 4 HNO3 -> CuN2O6 + 2 H2O + 2 NO2", "NO2", "H330"),
+            ("Zn + 2 HCl -> ZnCl2 + H2", "H2", "H220"),
+            ("NH3 + NaClO -> NH2Cl + NaOH", "NH2Cl", "H330"),
+        ):
+            with self.subTest(reaction):
+                document, one = self.react(reaction)
+                self.assertAlmostEqual(one[gas]["gas"]["value"] / one[gas]["mol"], 24.465, delta=0.1)
+                row = [row for row in document["hazards"] if row["chemical"] == gas][0]
+                self.assertIn(hazard, row["codes"] if hazard else [None])
+                self.assertEqual([one["name"] for one in document["products"] if one["gas"] is not None], [gas])
+        text = self.scruple("react", "2 HCl + NaClO -> Cl2 + NaCl + H2O")
+        self.assertIn("poisons the air", text)
+        self.assertNotIn("Cl2: no caution", text)
+
+    def test_a_formula_without_its_water_of_crystallisation_has_the_cautions_of_its_chemical(self):
+        document, _ = self.react("CuSO4 + 2 NaOH -> CuO2H2 + Na2SO4")
+        row = [row for row in document["hazards"] if row["chemical"] == "CuSO4"][0]
+        self.assertTrue(row["codes"])
+
     def test_what_cannot_be_worked_out_says_what_to_write(self):
         for call, says in (
             (["Na2CO3 + 3 HCl -> 2 NaCl + H2O + CO2"], "`Na2CO3 + 2 HCl -> 2 NaCl + H2O + CO2`"),

@@ -25,7 +25,23 @@ recipe Pipit
     stir until clear
     water to make                  1 l
 """
-UNIT = re.compile(r"(?<=[0-9])\u00a0(g/mol|g|kg|ml|l|mol|drops|%)")
+HAZEL = """
+recipe Hazel
+
+part A
+    water                        500 ml
+    metol                        0.01 mol
+    sodium sulfite (anhydrous)   100 g
+    water to make                900 ml
+
+working
+    dilute part A 1+4
+
+replenisher
+    part A                       400 ml
+    water to make                2 l
+"""
+UNIT = re.compile(r"(?<=[0-9])\u00a0(g/mol|g/l|g|kg|ml|l|mol|drops|%)")
 
 
 def weights():
@@ -130,10 +146,46 @@ class Derivations(Workspace):
         self.assertIn("[arithmetic]", text)
         self.assertIn("</html>", self.scruple("why", "Heron", "hydroquinone", "--as", "html"))
 
+    def test_a_dilution_is_followed_to_what_its_stock_weighs(self):
+        self.put("a.scruple", HAZEL + BENCH)
+        for words, per_litre in (
+            (("Hazel working", "sodium sulfite"), 100 / 5),
+            (("Hazel working", "sodium sulfite", "--make", "2.5l"), 100 / 5),
+            (("Hazel working", "metol"), 0.01 * 344.382 / 0.9 / 5),  # tests/reference/molar_masses.csv
+            (("Hazel replenisher", "sodium sulfite"), 100 * 400 / 900 / 2),
+        ):
+            with self.subTest(words):
+                found = self.json("why", *words)["figures"]
+                self.assertEqual(len(found), 1)
+                self.assertGreaterEqual(sum(self.do_again(line) for line in found[0]["lines"]), 3)
+                self.assertTrue(all(line["source"] for line in found[0]["lines"]))
+                factor = 1 / 0.9 if words[1] == "sodium sulfite" and words[0] == "Hazel working" else 1
+                self.assertAlmostEqual(found[0]["amount"]["value"], per_litre * factor, delta=0.01)
+                held = self.json("card", *words[:1])["contents"]
+                of_it = [one["g_per_l"] for one in held if one["chemical"] == words[1]]
+                self.assertAlmostEqual(of_it[0], found[0]["amount"]["value"], delta=0.01)
+        # Of the whole recipe: where it is weighed.
+        found = self.json("why", "Hazel", "sodium sulfite")["figures"]
+        self.assertEqual([one["solution"] for one in found], ["Hazel part A"])
+
+    def test_an_amount_that_was_found_says_from_what_and_can_be_put_to_the_test(self):
+        self.put("a.scruple", """
+recipe Siskin
+    water                        500 ml
+    sodium sulfite (anhydrous)   ?
+    water to make                800 ml
+    expect                       sodium sulfite (anhydrous) 25 g/l
+""" + BENCH)
+        lines = self.lines("Siskin", "sodium sulfite", "--make", "400 ml")
+        self.assertIn("expected: sodium sulfite (anhydrous) 25\u00a0g/l", [line["sum"] for line in lines])
+        self.assertGreaterEqual(sum(self.do_again(line) for line in lines if "?" not in line["sum"]), 4)
+        self.assertIn("25\u00a0g/l", [line["result"] for line in lines])
+        self.assertEqual(lines[-1]["result"], "10\u00a0g")  # 25 g/l × 0.4 l
+
     def test_what_is_not_in_it(self):
         self.put("a.scruple", HERON)
         self.assertIn("takes no metol", self.refused("why", "Heron part A", "metol"))
-        self.assertIn("takes no hydroquinone", self.refused("why", "Heron working", "hydroquinone"))
+        self.assertIn("takes no metol", self.refused("why", "Heron working", "metol"))
         self.assertIn("why what?", self.refused("why", "Heron"))
         self.assertIn("no recipe", self.refused("why", "Hron", "metol"))
         self.assertIn("no chemical", self.refused("why", "Heron", "mtol"))

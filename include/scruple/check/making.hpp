@@ -37,6 +37,9 @@ struct Making {
 /// line by its reagent, anything else as it stands. `line` is its index in the conversion's lines.
 [[nodiscard]] Exact measure_in(const Model& model, const Making& making, const Addition& addition, std::uint32_t line);
 
+/// By what its form is called.
+[[nodiscard]] bool is_gas(const Form& form);
+
 /// Litres of a gas at 25 °C and 1 atm, as an ideal gas: 0.082057 l·atm/(mol·K) × 298.15 K = 24.465 l a mole.
 [[nodiscard]] Exact litres_of_gas(const Model& model, const Share& gas);
 

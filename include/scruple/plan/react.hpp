@@ -23,7 +23,8 @@ struct Substance {
 };
 
 [[nodiscard]] Substance substance_of(const check::Model& model, check::Id chemical, check::Id form);
-/// Where one chemical alone has a form of this formula, it is that one (its cautions are known), by the formula's name.
+/// Where one chemical alone has a form of this formula, or one that differs in water of crystallisation only, it is
+/// that one (its cautions are known), by the formula's name; of several it is the one that is a gas.
 [[nodiscard]] Substance substance_of(const check::Model& model, std::string text, const chemistry::Formula& formula);
 
 struct Reaction {

@@ -23,12 +23,14 @@ struct WhyLine {
 
 struct Why {
     std::string solution, chemical;  ///< `Heron part A`, `sodium bicarbonate`
-    std::string amid;                ///< `sodium ascorbate by conversion`; empty for a line of the recipe itself
-    Figure figure;                   ///< as the card has it
+    std::string amid;  ///< `sodium ascorbate by conversion`, `by way of Heron part A`; empty for its own line
+    Figure figure;     ///< as the card has it: what is weighed, or g/l of what it holds
     std::vector<WhyLine> lines;
+    bool by_way = false;  ///< of a solution that it is made of: the figure is a share of what it holds
 };
 
-/// One for each place where the solution takes the chemical, in the order of the work. A Refusal where it takes none.
+/// One for each place where the solution takes the chemical, in the order of the work; then one for each solution that
+/// it is made of and that has some. A Refusal where there is none.
 [[nodiscard]] std::variant<std::vector<Why>, Refusal> why(const check::Model& model, const CardRequest& request,
                                                           check::Id chemical);
 

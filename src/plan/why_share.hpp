@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// What a solution holds of a chemical by way of the solutions that it is made of.
+#pragma once
+
+#include <vector>
+
+#include "why_lines.hpp"
+
+namespace scruple::plan {
+
+/// So much of a solution, made in a variant of its recipe.
+struct Batch {
+    check::Id section = check::none;
+    std::size_t variant = 0;
+    check::Exact ml{};
+};
+
+/// One for each line of those solutions that has the chemical, down to what is weighed, as grams in a litre of the
+/// batch. Nothing is rounded to an instrument: it is weighed there, and not here.
+[[nodiscard]] std::vector<Why> shares_in(const check::Model& model, const Batch& batch, check::Id chemical);
+
+}  // namespace scruple::plan
