@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 #include "reader.hpp"
 
@@ -116,6 +117,21 @@ std::string_view how_to_say(std::string_view keyword) {
         if (sample.keyword == keyword) return sample.how;
     }
     return "the line as `scruple help` shows it";
+}
+
+std::string how_to_dilute(std::string_view line) {
+    static constexpr std::string_view digits = "0123456789";
+    std::vector<std::string> numbers;
+    for (auto begin = line.find_first_of(digits); begin != std::string_view::npos;) {
+        const auto end = std::min(line.find_first_not_of(digits, begin), line.size());
+        numbers.emplace_back(line.substr(begin, end - begin));
+        begin = line.find_first_of(digits, end);
+    }
+    const bool plain = line.find_first_not_of("0123456789 :+", std::string_view("dilute").size()) == line.npos;
+    if (numbers.size() != 2 || !plain) return std::string(how_to_say("dilute"));
+    const auto written = "`dilute stock   " + numbers[0] + "+" + numbers[1] + "`";
+    if (line.find(':') == line.npos) return written + ", with the solution's own name for `stock`";
+    return written + ", where the water is " + numbers[1] + " parts, with the solution's own name for `stock`";
 }
 
 Saying saying_at(std::string_view line) {
