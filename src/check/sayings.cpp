@@ -128,10 +128,14 @@ std::string how_to_dilute(std::string_view line) {
         begin = line.find_first_of(digits, end);
     }
     const bool plain = line.find_first_not_of("0123456789 :+", std::string_view("dilute").size()) == line.npos;
-    if (numbers.size() != 2 || !plain) return std::string(how_to_say("dilute"));
-    const auto written = "`dilute stock   " + numbers[0] + "+" + numbers[1] + "`";
-    if (line.find(':') == line.npos) return written + ", with the solution's own name for `stock`";
-    return written + ", where the water is " + numbers[1] + " parts, with the solution's own name for `stock`";
+    const bool small = std::ranges::all_of(numbers, [](const auto& it) { return it.size() < 6; });
+    if (numbers.size() != 2 || !plain || !small) return std::string(how_to_say("dilute"));
+    const auto& [one, other] = std::pair(numbers[0], numbers[1]);
+    std::string how = "`dilute stock   " + one + "+" + other + "`";
+    const int rest = std::stoi(other) - std::stoi(one);
+    if (line.find(':') != line.npos && rest > 0)
+        how += ", or `" + one + "+" + std::to_string(rest) + "` if " + other + " parts are the whole";
+    return how + ", with the solution's own name for `stock`";
 }
 
 Saying saying_at(std::string_view line) {
