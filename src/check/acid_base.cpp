@@ -183,7 +183,9 @@ class Gatherer {
         for (const auto& escape : chemical.escapes) {
             const auto& mine = own_[static_cast<Id>(&chemical - model_.chemicals.data())];
             const auto at = mine.find(ion_key(escape.molecule.formula));
-            if (at != mine.end()) table_.gases.push_back({at->second, escape.constant, escape.in_air_atm});
+            if (at != mine.end())
+                table_.gases.push_back({static_cast<Id>(&chemical - model_.chemicals.data()), at->second,
+                                        escape.constant, escape.in_air_atm});
         }
     }
 

@@ -138,6 +138,11 @@ chemistry::Speciation Bath::solve_open(const AcidBase::Gas& gas) const {
     return other.solve();
 }
 
+double Bath::dissolved(const AcidBase::Gas& gas, const chemistry::Speciation& found) const {
+    const Id at = local_[gas.known];
+    return at == none ? 0 : found.molality[at];
+}
+
 double Bath::pressure(const AcidBase::Gas& gas, const chemistry::Speciation& found) const {
     const Id at = local_[gas.known];
     if (at == none) return 0;

@@ -30,6 +30,8 @@ class Bath {
     /// With a gas of the table as the air holds it.
     [[nodiscard]] chemistry::Speciation solve_open(const AcidBase::Gas& gas) const;
 
+    /// How much of a gas is in the solution as such, in mol/kg; 0 where it is not in it.
+    [[nodiscard]] double dissolved(const AcidBase::Gas& gas, const chemistry::Speciation& found) const;
     /// How strongly a gas presses out of the solution, in atm; 0 where it is not in it.
     [[nodiscard]] double pressure(const AcidBase::Gas& gas, const chemistry::Speciation& found) const;
 

@@ -38,7 +38,7 @@ struct Portion {
         for (const auto& content : more.all) add(content, share);
     }
     [[nodiscard]] Moment mix() const {
-        Moment result{.contents = all, .celsius = celsius};
+        Moment result{.contents = all, .ml = ml, .celsius = celsius};
         const double per_litre = 1000 / std::max(ml, least_ml);
         for (auto& content : result.contents) {
             content.g_per_l *= per_litre;

@@ -6,7 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bath.hpp"
 #include "expected.hpp"
+#include "scruple/check/making.hpp"
 #include "scruple/check/ph.hpp"
 
 namespace scruple::check {
@@ -159,13 +161,13 @@ bool Encounters::may_pass_limit(const Meeting& meeting, const std::vector<Conten
     });
 }
 
-std::optional<std::string> Encounters::find(const Meeting& meeting, const Moment& mix) const {
+std::optional<std::string> Encounters::find(const Meeting& meeting, const Moment& mix, Certainty certainty) const {
     if (!possible(meeting, mix.contents) || present(meeting, mix).empty()) return std::nullopt;
     if (meeting.warmer_than && !(mix.celsius && *mix.celsius > *meeting.warmer_than)) return std::nullopt;
     std::string at;
     if (const auto limit = limit_of(meeting)) {
         if (surely_far(meeting, *limit, mix)) return std::nullopt;
-        const auto found = how(meeting, *limit, mix);
+        const auto found = how(meeting, *limit, mix, certainty);
         if (!found) return std::nullopt;
         at = *found;
     }
@@ -186,7 +188,8 @@ bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Mo
     return limit.below ? surplus > 0 : surplus < 0;
 }
 
-std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& limit, const Moment& mix) const {
+std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& limit, const Moment& mix,
+                                           Certainty certainty) const {
     const auto value = ph_value_of(model_, mix.contents, usual_celsius);
     if (!value) {
         const auto none = ph_of(model_, mix.contents, usual_celsius);
@@ -195,7 +198,8 @@ std::optional<std::string> Encounters::how(const Meeting& meeting, const Limit& 
     }
     const double past = limit.below ? limit.ph - *value : *value - limit.ph;
     if (past > 0) return fmt::format(" at pH {:.1f}", *value);
-    if (meeting.danger != Danger::lethal || past < -near_limit) return std::nullopt;
+    const bool ends_count = meeting.danger == Danger::lethal || certainty == Certainty::by_range;
+    if (!ends_count || past < -near_limit) return std::nullopt;
     const auto found = ph_of(model_, mix.contents, usual_celsius);
     const auto* ph = std::get_if<Ph>(&found);
     if (ph == nullptr) return std::nullopt;
@@ -222,6 +226,21 @@ std::optional<std::string> Encounters::how_in_doubt(const Meeting& meeting, cons
     const bool far = rest && (limit.below ? *rest > limit.ph + ideal_is_off : *rest < limit.ph - ideal_is_off);
     if (!unknown_counts && (far || (!rest && !any_counts))) return std::nullopt;
     return ", and the pH is not known, since " + why;
+}
+
+double Encounters::litres_of_gas(const Meeting& meeting, const Moment& mix) const {
+    const auto bath = Bath::of(model_, mix.contents, usual_celsius);
+    const auto* known = std::get_if<Bath>(&bath);
+    if (known == nullptr) return 0;
+    const auto becomes = [&](Id chemical) {
+        return std::ranges::any_of(meeting.sides.front().any,
+                                   [&](const Met& met) { return met.mol_per_mol[chemical] > 0; });
+    };
+    const auto found = known->solve();
+    double mol_per_l = 0;
+    for (const auto& gas : model_.acid_base.gases)
+        if (becomes(gas.chemical)) mol_per_l += known->dissolved(gas, found);
+    return mol_per_l * mix.ml / 1000 * litres_a_mole_of_gas().to_double();
 }
 
 /// The sides, and what else drives the pH past its limit: whatever pulls most that way.

@@ -10,9 +10,13 @@
 
 namespace scruple::check {
 
+/// How sure it must be that a pH is past a limit: by its value, or by either end of its range.
+enum class Certainty : std::uint8_t { by_value, by_range };
+
 /// What is in a vessel at one moment.
 struct Moment {
     std::vector<Content> contents{};       ///< water left out
+    double ml = 0;                         ///< where it is known
     std::optional<double> celsius{};       ///< where it is known
     Id put_in = none, put_in_form = none;  ///< the chemical that goes in as such just now, and not as a solution
 };
@@ -20,8 +24,9 @@ struct Moment {
 /// A meeting that comes about in a solution, whatever is accepted.
 struct Encounter {
     Id meeting;
-    std::string what;  ///< as Encounters::find says it
-    Place place{};     ///< of the line that brings it about
+    std::string what;          ///< as Encounters::find says it
+    Place place{};             ///< of the line that brings it about
+    double litres_of_gas = 0;  ///< at most, of what is known to leave the water
 };
 
 /// Knows, for each meeting with a limit of pH, how much charge each chemical has to offer near that limit: so most
@@ -38,7 +43,11 @@ class Encounters {
     /// about. Of what is lethal the end of the pH's range that is nearer to the limit counts, of the rest its value.
     /// Where the pH is not known, what is known of the mixture is taken by itself, and the meeting's `in doubt` line
     /// stands for the rest.
-    [[nodiscard]] std::optional<std::string> find(const Meeting& meeting, const Moment& mix) const;
+    [[nodiscard]] std::optional<std::string> find(const Meeting& meeting, const Moment& mix,
+                                                  Certainty certainty = Certainty::by_value) const;
+
+    /// The litres of a gas that a side of the meeting has become at that moment; 0 where no such gas is known.
+    [[nodiscard]] double litres_of_gas(const Meeting& meeting, const Moment& mix) const;
 
   private:
     /// Equivalents of charge that a mole of each chemical has, were its acids and bases at rest at a pH. In an ideal
@@ -56,7 +65,8 @@ class Encounters {
     [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const;
     [[nodiscard]] bool may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const;
     [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
-    [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
+    [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Moment& mix,
+                                                 Certainty certainty) const;
     [[nodiscard]] std::optional<std::string> how_in_doubt(const Meeting& meeting, const Limit& limit, const Moment& mix,
                                                           const std::string& why) const;
     [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Moment& mix) const;

@@ -20,6 +20,9 @@ constexpr double carried = 1.0 / 20;
 // In the liquid that clings to film and paper two baths mix in every proportion; in the tray, in that one.
 constexpr std::array shares_of_next = {0.01, 0.1, 0.5, 1 - carried};
 
+// Less gas than that is not worth a word: our choice.
+constexpr double least_litres = 0.01;
+
 std::size_t variants_of(const Model& model, const Section& section) {
     return section.recipe == none ? 1 : std::max<std::size_t>(model.recipes[section.recipe].variants.size(), 1);
 }
@@ -56,11 +59,23 @@ class Search {
         if (possible.empty()) return;
         each_moment(model_, section_, variant, table, [&](const Moment& mix, const Place& place) {
             for (const Id meeting : possible) {
-                if (is_found(meeting)) continue;
-                if (auto what = encounters_.find(model_.meetings[meeting], mix))
-                    found_.push_back({meeting, *std::move(what), place});
+                if (!is_found(meeting))
+                    if (auto what = encounters_.find(model_.meetings[meeting], mix))
+                        found_.push_back({meeting, *std::move(what), place});
+                if (auto* encounter = found(meeting)) add_gas(*encounter, mix);
             }
         });
+    }
+
+    /// The most that there is at any moment: the first of them is only the beginning.
+    void add_gas(Encounter& encounter, const Moment& mix) const {
+        const double litres = encounters_.litres_of_gas(model_.meetings[encounter.meeting], mix);
+        encounter.litres_of_gas = std::max(encounter.litres_of_gas, litres);
+    }
+
+    [[nodiscard]] Encounter* found(Id meeting) {
+        const auto its = std::ranges::find(found_, meeting, &Encounter::meeting);
+        return its == found_.end() ? nullptr : &*its;
     }
 
     [[nodiscard]] bool is_found(Id meeting) const {
@@ -121,7 +136,8 @@ class Judge {
     }
 
     void meets_in(Id id, const Encounter& encounter) {
-        const auto& [meeting, what, place] = encounter;
+        const auto& [meeting, met, place, litres] = encounter;
+        const auto what = met + gas_words(litres);
         const auto& section = model_.sections[id];
         const auto* accepted = acceptance(section.accepts, meeting);
         if (accepted == nullptr && section.recipe != none)
@@ -133,6 +149,10 @@ class Judge {
         const auto& it = model_.meetings[meeting];
         const auto kind = it.danger == Danger::lethal ? Kind::lethal_meeting : Kind::harmful_meeting;
         report(kind, place, {what, it.comes, how_to_mend(it), it.name});
+    }
+
+    static std::string gas_words(double litres) {
+        return litres < least_litres ? "" : ", with about " + quantity::significant_text(litres, 2) + " l of gas";
     }
 
     static std::string how_to_mend(const Meeting& meeting) {
@@ -167,7 +187,8 @@ class Judge {
     }
 
     [[nodiscard]] std::optional<std::string> carry_over(const Meeting& meeting, const std::vector<Content>& before,
-                                                        const std::vector<Content>& next, const Stage& stage) const {
+                                                        const std::vector<Content>& next, const Stage& stage,
+                                                        Certainty certainty = Certainty::by_value) const {
         auto both = before;
         both.insert(both.end(), next.begin(), next.end());
         if (!encounters_.possible(meeting, both)) return std::nullopt;
@@ -177,7 +198,7 @@ class Judge {
             if (stage.celsius) mix.celsius = stage.celsius->high.to_double();
             for (auto content : before) mix.contents.push_back(thinned(content, 1 - share));
             for (auto content : next) mix.contents.push_back(thinned(content, share));
-            if (auto what = encounters_.find(meeting, mix)) return what;
+            if (auto what = encounters_.find(meeting, mix, certainty)) return what;
         }
         return std::nullopt;
     }
@@ -213,18 +234,45 @@ class Judge {
     }
 
     void report_idle() {
-        for (const auto& section : model_.sections)
-            if (!section.accepts.empty() && is_whole(section)) report_idle(section.accepts);
-        for (const auto& recipe : model_.recipes)
-            if (!recipe.accepts.empty() &&
-                std::ranges::all_of(recipe.sections, [&](Id id) { return is_whole(model_.sections[id]); }))
-                report_idle(recipe.accepts);
-        for (const auto& process : model_.processes) report_idle(process.accepts);
+        for (Id id = 0; id < model_.sections.size(); ++id) report_idle(model_.sections[id].accepts, {id});
+        for (const auto& recipe : model_.recipes) report_idle(recipe.accepts, recipe.sections);
+        for (const auto& process : model_.processes)
+            report_idle(process.accepts, [&](Id meeting) { return may_carry_over(process, meeting); });
     }
-    void report_idle(const std::vector<Acceptance>& all) {
+    void report_idle(const std::vector<Acceptance>& all, const std::vector<Id>& solutions) {
+        if (std::ranges::all_of(solutions, [&](Id id) { return is_whole(model_.sections[id]); }))
+            report_idle(all, [&](Id meeting) {
+                return std::ranges::any_of(solutions, [&](Id id) { return may_meet(model_.sections[id], meeting); });
+            });
+    }
+    template <class InDoubt>
+    void report_idle(const std::vector<Acceptance>& all, const InDoubt& in_doubt) {
         for (const auto& acceptance : all)
-            if (!used_.contains({&all, acceptance.meeting}))
+            if (!used_.contains({&all, acceptance.meeting}) && !in_doubt(acceptance.meeting))
                 report(Kind::nothing_to_accept, acceptance.place, {model_.meetings[acceptance.meeting].name});
+    }
+
+    /// Where an end of the pH's range is past the limit, though its value is not.
+    [[nodiscard]] bool may_meet(const Section& section, Id meeting) {
+        bool may = false;
+        for (std::size_t variant = 0; variant < variants_of(model_, section); ++variant)
+            each_moment(model_, section, variant, table(model_, tables_, variant),
+                        [&](const Moment& mix, const Place&) {
+                            may = may || encounters_.find(model_.meetings[meeting], mix, Certainty::by_range);
+                        });
+        return may;
+    }
+    [[nodiscard]] bool may_carry_over(const Process& process, Id meeting) {
+        for (std::size_t i = 1; i < process.stages.size(); ++i) {
+            const auto& before = process.stages[i - 1];
+            const auto& next = process.stages[i];
+            if (before.solution == none || next.solution == none) continue;
+            const auto carried_in = table(model_, tables_, 0).of(before.solution);
+            const auto there = table(model_, tables_, 0).of(next.solution);
+            if (carry_over(model_.meetings[meeting], carried_in.contents, there.contents, next, Certainty::by_range))
+                return true;
+        }
+        return false;
     }
 
     void report(Kind kind, const Place& place, std::initializer_list<std::string_view> arguments) {

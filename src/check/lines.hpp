@@ -16,6 +16,7 @@ class LineReader {
     void take(const syntax::Step& line);
     void take(const syntax::VesselStep& line);
     void take(const syntax::Mix& line);
+    void report_among_lines(const syntax::Mix& line);
     /// After the last line: what was divided and never finished, vessels never poured.
     void finish();
 

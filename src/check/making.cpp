@@ -129,9 +129,13 @@ bool is_gas(const Form& form) {
     return form.name == "gas";
 }
 
+const Exact& litres_a_mole_of_gas() {
+    static const Exact litres = Exact(82057, 1000000) * Exact(29815, 100);
+    return litres;
+}
+
 Exact litres_of_gas(const Model& model, const Share& gas) {
-    static const Exact litres_a_mole = Exact(82057, 1000000) * Exact(29815, 100);
-    return gas.grams / form_of(model, gas).molar_mass * litres_a_mole;
+    return gas.grams / form_of(model, gas).molar_mass * litres_a_mole_of_gas();
 }
 
 }  // namespace scruple::check

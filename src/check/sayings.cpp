@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 namespace scruple::check {
 namespace {
@@ -115,6 +116,25 @@ std::string_view how_to_say(std::string_view keyword) {
         if (sample.keyword == keyword) return sample.how;
     }
     return "the line as `scruple help` shows it";
+}
+
+std::string how_to_dilute(std::string_view line) {
+    static constexpr std::string_view digits = "0123456789";
+    std::vector<std::string> numbers;
+    for (auto begin = line.find_first_of(digits); begin != std::string_view::npos;) {
+        const auto end = std::min(line.find_first_not_of(digits, begin), line.size());
+        numbers.emplace_back(line.substr(begin, end - begin));
+        begin = line.find_first_of(digits, end);
+    }
+    const bool plain = line.find_first_not_of("0123456789 :+", std::string_view("dilute").size()) == line.npos;
+    const bool small = std::ranges::all_of(numbers, [](const auto& it) { return it.size() < 6; });
+    if (numbers.size() != 2 || !plain || !small) return std::string(how_to_say("dilute"));
+    const auto& [one, other] = std::pair(numbers[0], numbers[1]);
+    std::string how = "`dilute stock   " + one + "+" + other + "`";
+    const int rest = std::stoi(other) - std::stoi(one);
+    if (line.find(':') != line.npos && rest > 0)
+        how += ", or `" + one + "+" + std::to_string(rest) + "` if " + other + " parts are the whole";
+    return how + ", with the solution's own name for `stock`";
 }
 
 Saying saying_at(std::string_view line) {

@@ -195,7 +195,17 @@ void LineReader::read_share(const syntax::VesselStep& line, VesselMove& move) {
 
 // ---- dilute and mix -------------------------------------------------------------------------------
 
+/// Behind the lines of what it is to be made of.
+void LineReader::report_among_lines(const syntax::Mix& line) {
+    reader_.report(
+        Kind::unread_fact, reader_.statement_span(),
+        {line.dilute ? "dilute" : "mix",
+         "the heading `working` on a line above it, since what is thinned is another solution than this one"});
+    section_.broken = true;
+}
+
 void LineReader::take(const syntax::Mix& line) {
+    if (!section_.lines.empty() && !section_.by_parts) return report_among_lines(line);
     if (!section_.lines.empty())
         reader_.report(Kind::said_twice, reader_.statement_span(), {line.dilute ? "dilute" : "mix"});
     if (!line.colon_ratio.empty()) {

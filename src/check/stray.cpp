@@ -151,7 +151,9 @@ void report_unread(Reader& reader, text::Span span, std::string_view keyword) {
         const auto better = mended(line);
         reader.report(Kind::unread_line, span, {line, better.empty() ? std::string(any_line) : "`" + better + "`"});
     } else {
-        reader.report(Kind::unread_fact, span, {keyword, how_to_say(keyword)});
+        const bool dilutes = keyword == "dilute";
+        reader.report(Kind::unread_fact, span,
+                      {keyword, dilutes ? how_to_dilute(reader.text(span)) : std::string(how_to_say(keyword))});
     }
 }
 

@@ -14,15 +14,20 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
     return fmt::format("{} {}", count, count == 1 ? one : several);
 }
 
+std::size_t checked(const driver::Loaded& loaded) {
+    return loaded.sources.size() - loaded.built_in;
+}
+
 std::string nothing_wrong(const driver::Loaded& loaded) {
     const std::string recipes = counted(loaded.checked.model.recipes.size(), "recipe", "recipes");
-    const std::string files = counted(loaded.sources.size() - loaded.built_in, "file", "files");
+    const std::string files = counted(checked(loaded), "file", "files");
     return fmt::format("{} in {}: nothing to say against them\n", recipes, files);
 }
 
 std::string as_text(const driver::Loaded& loaded, bool colour) {
     if (loaded.checked.diagnostics.empty()) return nothing_wrong(loaded);
-    return diagnostics::as_text(loaded.checked.diagnostics, loaded.sources, {.colour = colour});
+    return diagnostics::as_text(loaded.checked.diagnostics, loaded.sources,
+                                {.colour = colour, .checked = checked(loaded)});
 }
 
 }  // namespace

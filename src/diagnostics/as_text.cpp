@@ -104,7 +104,14 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
     return fmt::format("{} {}", count, count == 1 ? one : several);
 }
 
-std::string count_of_all(std::span<const Diagnostic> diagnostics, std::size_t files_known) {
+/// ` in 2 of 9 files`
+std::string in_files(std::size_t files, std::size_t checked) {
+    if (files == 0) return {};
+    if (files < checked) return fmt::format(" in {} of {}", files, counted(checked, "file", "files"));
+    return " in " + counted(files, "file", "files");
+}
+
+std::string count_of_all(std::span<const Diagnostic> diagnostics, std::size_t files_known, std::size_t checked) {
     std::array<std::size_t, 3> counts{};
     std::set<text::FileId> files;
     for (const Diagnostic& d : diagnostics) {
@@ -115,8 +122,7 @@ std::string count_of_all(std::span<const Diagnostic> diagnostics, std::size_t fi
     if (counts[0] > 0) parts.push_back(counted(counts[0], "error", "errors"));
     if (counts[1] > 0) parts.push_back(counted(counts[1], "warning", "warnings"));
     if (counts[2] > 0) parts.push_back(counted(counts[2], "piece of advice", "pieces of advice"));
-    const std::string where = files.empty() ? "" : " in " + counted(files.size(), "file", "files");
-    return fmt::format("{}{}", fmt::join(parts, ", "), where);
+    return fmt::format("{}{}", fmt::join(parts, ", "), in_files(files.size(), checked));
 }
 
 // The gravest, as many as `limit`, in the order in which they came.
@@ -142,7 +148,7 @@ std::string as_text(std::span<const Diagnostic> diagnostics, std::span<const tex
     if (diagnostics.size() > style.limit) {
         page.add_line("{} of {} are shown, errors before the rest", style.limit, diagnostics.size());
     }
-    page.add_line("{}", count_of_all(diagnostics, sources.size()));
+    page.add_line("{}", count_of_all(diagnostics, sources.size(), style.checked));
     return page.take();
 }
 

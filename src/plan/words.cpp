@@ -62,6 +62,12 @@ std::string words_of(const Detail& detail) {
     return {};
 }
 
+/// To half a degree where it was written in another scale, and comes to more digits than a thermometer has.
+Exact readable_celsius(const Exact& celsius) {
+    const bool fine = celsius.rounded_to(Exact(1, 10)) == celsius;
+    return fine ? celsius : celsius.rounded_to(Exact(1, 2));
+}
+
 std::string verb(const Action& action) {
     switch (action.verb) {
         case Action::Verb::stir:
@@ -114,10 +120,8 @@ std::string joined(const std::vector<std::string>& pieces, std::string_view betw
     return fmt::format("{}", fmt::join(pieces, between));
 }
 
-/// To a tenth of a degree: no thermometer of a darkroom reads more, and 120 °F is 48.89 °C.
 std::string celsius_text(const Interval& celsius) {
-    const Exact tenth(1, 10);
-    return range({celsius.low.rounded_to(tenth), celsius.high.rounded_to(tenth)}, 1) + unit_blank + "°C";
+    return range({readable_celsius(celsius.low), readable_celsius(celsius.high)}, 1) + unit_blank + "°C";
 }
 
 std::string time_text(const Interval& seconds) {

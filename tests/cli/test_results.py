@@ -369,3 +369,20 @@ class Shopping(Workspace):
         rows = self.json("shopping", "december")["chemicals"]
         need = {row["chemical"]: row["needed"] for row in rows if "hydroquinone" in row["chemical"]}
         self.assertEqual(need["hydroquinone"], {"value": 5, "unit": "g"})
+
+    def test_degrees_of_another_scale_are_read_to_half_a_degree(self):
+        # (120 - 32) × 5/9 = 48.89; (125 - 32) × 5/9 = 51.67, NIST SP 811, appendix B.
+        self.put("a.scruple", "recipe Siskin\n    water                        700 ml at 120 to 125 F\n"
+                              "    sodium sulfite (anhydrous)   20.3 g\n    cool to 20.3 C\n"
+                              "    water to make                1 l\n")
+        card = self.scruple("card", "Siskin").replace("\u00a0", " ")
+        self.assertIn("49 to 51.5 °C", card)
+        self.assertIn("20.3 °C", card)
+        self.assertNotIn("48.89", card)
+
+    def test_a_check_says_how_many_files_it_looked_through(self):
+        fine = "    water           500 ml\n    water to make   1 l\n"
+        for name in ("Siskin", "Finch", "Knot"):
+            self.put(f"{name}.scruple", f"recipe {name}\n    metol           5 g\n" + fine)
+        self.put("Tern.scruple", "recipe Tern\n" + fine.replace("500 ml", "500 ml\n    metol           2 g"))
+        self.assertIn("in 3 of 4 files", self.scruple("check"))

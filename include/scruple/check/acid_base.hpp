@@ -39,6 +39,7 @@ struct AcidBase {
         double epsilon, give_or_take;
     };
     struct Gas {
+        std::uint32_t chemical;  ///< whose block says that it escapes
         std::uint32_t known;
         chemistry::Constant constant;
         double in_air_atm;

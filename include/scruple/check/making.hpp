@@ -40,6 +40,8 @@ struct Making {
 /// By what its form is called.
 [[nodiscard]] bool is_gas(const Form& form);
 
+/// At 25 °C and 1 atm, as an ideal gas.
+[[nodiscard]] const Exact& litres_a_mole_of_gas();
 /// Litres of a gas at 25 °C and 1 atm, as an ideal gas: 0.082057 l·atm/(mol·K) × 298.15 K = 24.465 l a mole.
 [[nodiscard]] Exact litres_of_gas(const Model& model, const Share& gas);
 

@@ -2,6 +2,7 @@
 // Fact and step words, and a sample of the line that each begins.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 namespace scruple::check {
@@ -15,5 +16,8 @@ struct Saying {
     std::string_view how;
 };
 [[nodiscard]] Saying saying_at(std::string_view line);
+
+/// The same for a `dilute` line that cannot be read, with the numbers that stand in it.
+[[nodiscard]] std::string how_to_dilute(std::string_view line);
 
 }  // namespace scruple::check

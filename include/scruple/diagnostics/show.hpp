@@ -17,6 +17,7 @@ namespace scruple::diagnostics {
 struct TextStyle {
     bool colour = false;      ///< escapes of ECMA-48; the words carry the meaning without them
     std::size_t limit = 100;  ///< how many are shown; errors go before warnings, warnings before advice
+    std::size_t checked = 0;  ///< files that were looked through; told where nothing is said of some of them
 };
 
 /// Each with its place, its line with the stretch marked below, what to write instead and related
