@@ -38,10 +38,12 @@ ContentsTable::Known ContentsTable::work_out(const Section& section) {
     const double ml = made_ml(model_, section, variant).to_double();
     if (ml <= 0) return known;
     known.contents.reserve(section.lines.size());
+    const bool is_made = made_ != none && &section == &model_.sections[made_];
+    const Exact batch = is_made ? batch_ : Exact(1);
     for (std::size_t i = 0; i < section.lines.size(); ++i) {
         const auto* addition = std::get_if<Addition>(&section.lines[i]);
         if (addition == nullptr || addition->chemical == model_.water) continue;
-        add(known, *addition, measure(section, i, variant), 1 / ml);
+        add(known, *addition, {measure(section, i, variant), batch}, 1 / ml);
     }
     return known;
 }
@@ -74,11 +76,12 @@ Exact ContentsTable::measure(const Section& section, std::size_t line, std::size
     return addition.shares[addition.shares.size() == 1 ? 0 : variant];
 }
 
-void ContentsTable::add(Known& known, const Addition& addition, const Exact& measure, double per_ml) {
+void ContentsTable::add(Known& known, const Addition& addition, const Portion& portion, double per_ml) {
+    const Exact& measure = portion.measure;
     if (measure.is_zero()) return;
     if (addition.solution == none) {
         const auto dose = dose_of(model_, addition, measure);
-        const double off = give_or_take(model_, addition, measure);
+        const double off = give_or_take(model_, addition, measure * portion.batch);
         add_to(known.contents, {addition.chemical, addition.form, dose.grams.to_double() * 1000, dose.mol * 1000, off},
                per_ml);
         if (addition.by_conversion) add_leftovers(known, addition, {dose.grams, off}, per_ml);
@@ -106,8 +109,8 @@ void ContentsTable::add_leftovers(Known& known, const Addition& addition, const 
     }
 }
 
-std::vector<Content> contents(const Model& model, Id section, std::size_t variant) {
-    return ContentsTable(model, variant).of(section).contents;
+std::vector<Content> contents(const Model& model, Id section, std::size_t variant, const Exact& batch) {
+    return ContentsTable(model, variant, section, batch).of(section).contents;
 }
 
 }  // namespace scruple::check

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "scruple/check/contents.hpp"
@@ -14,6 +15,9 @@ namespace scruple::check {
 class ContentsTable {
   public:
     ContentsTable(const Model& model, std::size_t variant) : model_(model), variant_(variant) {}
+    /// The same where so much of one section is made, as a share of what is written.
+    ContentsTable(const Model& model, std::size_t variant, Id made, Exact batch)
+        : model_(model), variant_(variant), made_(made), batch_(std::move(batch)) {}
 
     struct Known {
         std::vector<Content> contents;
@@ -25,7 +29,10 @@ class ContentsTable {
     Known work_out(const Section& section);
     [[nodiscard]] std::size_t variant_of(const Section& section) const;
     [[nodiscard]] Exact measure(const Section& section, std::size_t line, std::size_t variant) const;
-    void add(Known& known, const Addition& addition, const Exact& measure, double per_ml);
+    struct Portion {
+        Exact measure, batch;
+    };
+    void add(Known& known, const Addition& addition, const Portion& portion, double per_ml);
 
     struct Weighed {
         Exact grams;
@@ -35,6 +42,8 @@ class ContentsTable {
 
     const Model& model_;
     std::size_t variant_;
+    Id made_ = none;
+    Exact batch_ = 1;
     std::unordered_map<Id, Known> done_;
 };
 

@@ -80,8 +80,10 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
     card.mixed_on = request.mixed_on;
 }
 
-void fill_facts(const Model& model, const CardRequest& request, const Exact& makes_ml, Card& card) {
-    const auto contents = check::contents(model, request.section, request.variant);
+/// `batch`: how much is made, as a share of what is written.
+void fill_facts(const Model& model, const CardRequest& request, const Exact& batch, Card& card) {
+    const Exact makes_ml = model.sections[request.section].makes_ml * batch;
+    const auto contents = check::contents(model, request.section, request.variant, batch);
     card.contents = content_rows(model, contents);
     card.ph = ph_row(model, contents, celsius_of(request));
     card.capacity = capacity_words(model, request.section, makes_ml);
@@ -113,7 +115,7 @@ std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& reque
 
     Card card;
     fill_from_recipe(model, request, card);
-    fill_facts(model, request, makes_ml, card);
+    fill_facts(model, request, std::get<Exact>(scale), card);
     fill_assumed(section, bench, std::move(worked.assumed), card);
     card.gather = std::move(worked.gather);
     card.work = std::move(worked.work);

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: MIT
 """What the commands print, from recipe text to the figures. The back ends have tests of their own."""
+import math
 import re
 
 from support import FAULTS, HERON, ROOT, TERN, Workspace
@@ -18,6 +19,14 @@ class Cards(Workspace):
         card = self.json("card", "Heron", "part", "A", "--make", "500ml")
         self.assertEqual(card["makes"], {"value": 500, "unit": "ml"})
         self.assertEqual(self.grams(card), {"sodium sulfite": 20, "hydroquinone": 5})
+
+    def test_a_small_batch_is_less_sure_than_a_large_one(self):
+        """Root sum of squares (JCGM 100, 5.1.2) of half a division and of what the jar holds, 0.5 %, in percent."""
+        self.put("a.scruple", "recipe Wryneck\n    water 900 ml\n    metol 5 g\n    water to make 1 l\n"
+                              "bench Saltmarsh\n    balance 0.1 g up to 500 g\n")
+        for batch, grams in (("1 l", 5), ("100 ml", 0.5), ("4 l", 20)):
+            (metol,) = self.json("card", "Wryneck", "--make", batch)["contents"]
+            self.assertAlmostEqual(metol["give_or_take_percent"], math.hypot(0.05 / grams * 100, 0.5), delta=0.006)
 
     def test_names_need_no_quotes_and_no_case(self):
         wanted = self.scruple("card", "Heron", "part", "A")

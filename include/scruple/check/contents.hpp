@@ -59,8 +59,10 @@ struct Content {
 /// Everything in a section's solution but water, through the parts it is made of, in the order it goes in; with what
 /// the conversions of it leave beside their products.
 /// Optional and unknown amounts are left out; `about` counts as written. A section that (wrongly)
-/// contains itself gives what is not recursive.
-[[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant);
+/// contains itself gives what is not recursive. `batch` is how much of the section is made, as a share of what is
+/// written: the smaller, the farther its weighings may be off.
+[[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant,
+                                            const Exact& batch = 1);
 
 /// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
 [[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);
