@@ -161,8 +161,8 @@ std::variant<std::vector<Why>, Refusal> why_of(const Model& model, const check::
     const auto script = script_of(model, request.section, request.variant);
     if (const auto* refusal = std::get_if<Refusal>(&script)) return *refusal;
     auto found = Deriver(model, as_written, request, std::get<Exact>(scale), chemical).all(std::get<Script>(script));
-    const Batch batch{request.section, request.variant,
-                      model.sections[request.section].makes_ml * std::get<Exact>(scale)};
+    const Portion batch{request.section, request.variant,
+                        model.sections[request.section].makes_ml * std::get<Exact>(scale)};
     for (Why& why : shares_in(model, batch, chemical)) found.push_back(std::move(why));
     if (found.empty()) return nothing_of(model, request.section, chemical);
     return found;

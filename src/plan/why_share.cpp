@@ -20,7 +20,8 @@ using check::Section;
 
 class Follower {
   public:
-    Follower(const Model& model, const Batch& batch, Id chemical) : model_(model), batch_(batch), chemical_(chemical) {}
+    Follower(const Model& model, const Portion& batch, Id chemical)
+        : model_(model), batch_(batch), chemical_(chemical) {}
 
     std::vector<Why> run() {
         look_into(batch_, WhyLines(model_));
@@ -28,7 +29,7 @@ class Follower {
     }
 
   private:
-    void look_into(const Batch& of, const WhyLines& so_far) {
+    void look_into(const Portion& of, const WhyLines& so_far) {
         if (std::ranges::find(within_, of.section) != within_.end()) return;
         within_.push_back(of.section);
         for (const auto& line : model_.sections[of.section].lines) {
@@ -46,7 +47,7 @@ class Follower {
     }
 
     /// As the batch has it, in g, ml, mol or drops.
-    Exact measure_in(const Batch& of, const Addition& addition, WhyLines& lines) const {
+    Exact measure_in(const Portion& of, const Addition& addition, WhyLines& lines) const {
         const Section& section = model_.sections[of.section];
         const Exact amount = amount_in(section, addition, of.variant);
         if (section.by_parts && addition.parts) {
@@ -59,14 +60,14 @@ class Follower {
         return amount * scale;
     }
 
-    void pour(const Batch& of, const Addition& addition, WhyLines lines) {
+    void pour(const Portion& of, const Addition& addition, WhyLines lines) {
         const Exact ml = measure_in(of, addition, lines);
         const auto& poured = model_.sections[addition.solution];
         const std::size_t variants = poured.recipe == check::none ? 0 : model_.recipes[poured.recipe].variants.size();
         if (poured.makes_ml > 0) look_into({addition.solution, of.variant < variants ? of.variant : 0, ml}, lines);
     }
 
-    void weigh(const Batch& of, const Addition& addition, WhyLines lines) {
+    void weigh(const Portion& of, const Addition& addition, WhyLines lines) {
         const Exact measure = measure_in(of, addition, lines);
         const Exact g_per_l = lines.by_the_litre(addition, measure, batch_.ml);
         found_.push_back({check::shown_name(model_, batch_.section), substance_words(model_, addition),
@@ -75,7 +76,7 @@ class Follower {
     }
 
     const Model& model_;
-    const Batch& batch_;
+    const Portion& batch_;
     Id chemical_;
     std::vector<Id> within_;
     std::vector<Why> found_;
@@ -83,7 +84,7 @@ class Follower {
 
 }  // namespace
 
-std::vector<Why> shares_in(const Model& model, const Batch& batch, Id chemical) {
+std::vector<Why> shares_in(const Model& model, const Portion& batch, Id chemical) {
     return Follower(model, batch, chemical).run();
 }
 

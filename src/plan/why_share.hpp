@@ -9,7 +9,7 @@
 namespace scruple::plan {
 
 /// So much of a solution, made in a variant of its recipe.
-struct Batch {
+struct Portion {
     check::Id section = check::none;
     std::size_t variant = 0;
     check::Exact ml{};
@@ -17,6 +17,6 @@ struct Batch {
 
 /// One for each line of those solutions that has the chemical, down to what is weighed, as grams in a litre of the
 /// batch. Nothing is rounded to an instrument: it is weighed there, and not here.
-[[nodiscard]] std::vector<Why> shares_in(const check::Model& model, const Batch& batch, check::Id chemical);
+[[nodiscard]] std::vector<Why> shares_in(const check::Model& model, const Portion& batch, check::Id chemical);
 
 }  // namespace scruple::plan
