@@ -153,6 +153,7 @@ std::string with_units(std::string_view number, std::optional<Dimension> wanted)
         return {"g", "ml", "min", "C"};
     }();
     std::vector<std::string> all;
+    all.reserve(units.size());
     for (const auto unit : units) all.push_back(fmt::format("{} {}", number, unit));
     return listed(all);
 }
