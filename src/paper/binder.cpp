@@ -18,6 +18,7 @@ using plan::Card;
 
 constexpr Style title_style{26, true};
 constexpr double page_width = 60;
+constexpr int most_lines = 3;  // of a name; the card has all of it
 
 /// A line of the contents.
 struct Entry {
@@ -39,8 +40,11 @@ Document contents(const std::vector<Entry>& entries, const Type& type, const She
     const Column column(type, area_of(sheet).width);
     Document document{std::string(words::binder_title), {column.words(words::binder_title, title_style)}};
     for (const Entry& entry : entries) {
-        Block row =
-            column.row({{{{words::binder_entry(*entry.card)}}, {{std::to_string(entry.page), strong}}}, {page_width}});
+        Block row = column.row({{{{words::binder_entry(*entry.card)}}, {{std::to_string(entry.page), strong}}},
+                                {page_width},
+                                true,
+                                false,
+                                most_lines});
         row.before = gap;
         document.blocks.push_back(linked(std::move(row), entry.page));
     }

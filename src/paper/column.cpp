@@ -88,6 +88,10 @@ Block Column::words(std::string_view text, Style style) const {
     return words({{std::string(text), style}});
 }
 
+Block Column::shortened(std::string_view text, Style style, int most_lines) const {
+    return block_of(type_.set({{std::string(text), style}}, width_, Align::left, most_lines));
+}
+
 Block Column::marked(std::string_view mark, const Words& words) const {
     const Setting sign = type_.set({{std::string(mark), strong}});
     Block block = indented(narrower(beside_mark).words(words), beside_mark);
@@ -146,7 +150,8 @@ Block Column::row(const Row& row) const {
         widths[i - 1] = std::max(widths[i - 1], cells.back().width() + gap);
     }
     const double right = std::accumulate(widths.begin(), widths.end(), 0.0);
-    cells.front() = type_.set(row.cells.front(), std::max(width_ - right - lead - gap, least_cell));
+    const double rest = std::max(width_ - right - lead - gap, least_cell);
+    cells.front() = type_.set(row.cells.front(), rest, Align::left, row.most_lines);
     double height = 0, baseline = 0;
     for (const Setting& cell : cells) baseline = std::max(baseline, cell.baseline());
     for (const Setting& cell : cells) height = std::max(height, baseline - cell.baseline() + cell.height());

@@ -24,7 +24,8 @@ struct Row {
     std::vector<Words> cells;
     std::vector<double> widths;  ///< of the cells after the first, in points; the first has what is left
     bool ruled = true;
-    bool box = false;  ///< a box to tick in front
+    bool box = false;    ///< a box to tick in front
+    int most_lines = 0;  ///< of the first cell; 0: as many as it takes
 };
 
 class Column {
@@ -37,6 +38,8 @@ class Column {
     [[nodiscard]] Setting set(const Words& words) const { return type_.set(words); }
     [[nodiscard]] Block words(const Words& words, Align align = Align::left) const;
     [[nodiscard]] Block words(std::string_view text, Style style = body) const;
+    /// What so many lines do not hold is left out.
+    [[nodiscard]] Block shortened(std::string_view text, Style style, int most_lines) const;
     /// With a mark at the left, and the words hanging beside it.
     [[nodiscard]] Block marked(std::string_view mark, const Words& words) const;
     [[nodiscard]] Block heading(std::string_view text) const;

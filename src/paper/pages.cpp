@@ -13,6 +13,7 @@ namespace {
 constexpr double points_per_mm = 72 / 25.4;
 constexpr double margin_mm = 12;
 constexpr double foot_points = 24;
+constexpr int most_head_lines = 2;  // a name may be longer than a sheet
 
 /// What stands on one sheet, with the place of each block.
 struct Sheet {
@@ -83,9 +84,7 @@ std::string number_words(const Foot& foot) {
 }
 
 Block foot_block(const Column& column, const Foot& foot) {
-    constexpr double usual_points = 110, long_points = 150;
-    const bool is_long = foot.page > 0 && foot.sheets > 0;
-    return column.row({{{{foot.title}}, {{number_words(foot)}}}, {is_long ? long_points : usual_points}, false, false});
+    return column.row({{{{foot.title}}, {{number_words(foot)}}}, {0}, false, false, 1});
 }
 
 }  // namespace
@@ -99,7 +98,7 @@ Area area_of(const SheetSize& sheet) {
 std::vector<Page> laid_out(const Document& document, const Type& type, const SheetSize& size) {
     const Area area = area_of(size);
     const Column column(type, area.width);
-    Block head = stacked({column.words(document.title, {17, true}), column.rule(1.5)});
+    Block head = stacked({column.shortened(document.title, {17, true}, most_head_lines), column.rule(1.5)});
     auto sheets = Layout(std::move(head), area.height).run(document.blocks);
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets.size(); ++i) {

@@ -75,7 +75,7 @@ Type::Type() : fonts_(pango_cairo_font_map_new()), context_(pango_font_map_creat
     pango_context_set_round_glyph_positions(context_.get(), FALSE);
 }
 
-Setting Type::set(const Words& words, double width, Align align) const {
+Setting Type::set(const Words& words, double width, Align align, int most_lines) const {
     Owned<PangoLayout> layout(pango_layout_new(context_.get()));
     PangoFontDescription* font = pango_font_description_new();
     pango_font_description_set_family_static(font, family);
@@ -97,6 +97,10 @@ Setting Type::set(const Words& words, double width, Align align) const {
 
     if (width > 0) pango_layout_set_width(layout.get(), static_cast<int>(width * PANGO_SCALE));
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
+    if (most_lines > 0) {
+        pango_layout_set_height(layout.get(), -most_lines);
+        pango_layout_set_ellipsize(layout.get(), PANGO_ELLIPSIZE_MIDDLE);
+    }
     pango_layout_set_line_spacing(layout.get(), leading);
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
     pango_layout_set_alignment(layout.get(), align == Align::left    ? PANGO_ALIGN_LEFT

@@ -57,8 +57,9 @@ class Setting {
 class Type {
   public:
     Type();
-    /// In lines no wider than `width`; words longer than a line are broken.
-    [[nodiscard]] Setting set(const Words& words, double width, Align align = Align::left) const;
+    /// In lines no wider than `width`; words longer than a line are broken. What `most_lines` do not hold is left out
+    /// of the last one's middle; 0: as many as it takes.
+    [[nodiscard]] Setting set(const Words& words, double width, Align align = Align::left, int most_lines = 0) const;
     /// In one line, however long.
     [[nodiscard]] Setting set(const Words& words) const;
 

@@ -32,6 +32,12 @@ class Word:
     def points(self):
         return (self.bottom - self.top) / EMS_HIGH
 
+    def covers(self, other):
+        """By more than a point each way: boxes of neighbours may touch."""
+        across = min(self.right, other.right) - max(self.left, other.left)
+        down = min(self.bottom, other.bottom) - max(self.top, other.top)
+        return across > 1 and down > 1
+
 
 class Sheets(Workspace):
     def draw(self, *words, sheet="a4", name="card"):

@@ -3,6 +3,7 @@
 import base64
 import hashlib
 import html
+import itertools
 import json
 import re
 
@@ -61,6 +62,21 @@ class Binders(Sheets):
             red, green, blue = picture.split()
             self.assertEqual(red.tobytes(), green.tobytes())
             self.assertEqual(red.tobytes(), blue.tobytes())
+
+    def test_a_name_of_any_length_covers_nothing(self):
+        names = {"worded": "a long name of many words " * 8, "unbroken": "a" * 300, "longer than a sheet": "abcde " * 200}
+        for n, name in enumerate(names.values()):
+            self.put(f"r{n}.scruple", f'recipe "{name.strip()}"\n    water 500 ml\n'
+                                      + "".join(f"    sodium chloride {grams} g\n" for grams in range(1, 12)))
+        path = self.binder("--paper", "a5") / "binder.pdf"
+        self.assertEqual(sum(page.count("Mix, in this order") for page in self.pages(path)), len(names))
+        by_page = {}
+        for word in self.words(path):
+            self.assertLess(word.bottom, 210 / 25.4 * 72)
+            by_page.setdefault(word.page, []).append(word)
+        for page, words in by_page.items():
+            for one, other in itertools.combinations(words, 2):
+                self.assertFalse(one.covers(other), (page, one.text, other.text))
 
     def test_names_make_harmless_files_each_its_own(self):
         self.put_hostile()
