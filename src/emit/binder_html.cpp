@@ -2,7 +2,7 @@
 // All cards of a workspace as pages of one folder, and the page that leads to them.
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <cstdint>
 #include <set>
 
 #include "html.hpp"
@@ -18,20 +18,30 @@ using html::Markup;
 
 constexpr std::size_t longest_stem = 48;
 
-/// `lantern-part-a`; what is no letter of A to Z and no digit becomes a hyphen.
+/// FNV-1a, 32 bits wide (Internet-Draft draft-eastlake-fnv).
+std::uint32_t digest_of(std::string_view name) {
+    std::uint32_t digest = 0x811c9dc5;
+    for (const char c : name) digest = (digest ^ static_cast<unsigned char>(c)) * 0x01000193;
+    return digest;
+}
+
+/// `card-lantern-part-a`; what is no letter of A to Z and no digit becomes a hyphen. A name that this does not spell
+/// has its digest behind, so that its file stays the same whichever other recipes come and go.
 std::string stem_of(std::string_view name) {
     std::string stem = "card";
-    bool apart = true;
+    bool apart = true, spelt = true;
     for (const char c : name) {
         const bool large = c >= 'A' && c <= 'Z';
         const bool kept = large || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (kept && stem.size() < longest_stem) {
+        const bool room = stem.size() < longest_stem;
+        if (kept && room) {
             if (apart) stem += '-';
             stem += large ? static_cast<char>(c | 0x20) : c;
         }
+        spelt = spelt && (kept ? room : c == ' ' || c == ',');
         apart = !kept;
     }
-    return stem;
+    return spelt ? stem : fmt::format("{}-{:08x}", stem, digest_of(name));
 }
 
 std::string unused(const std::string& stem, std::set<std::string>& used) {

@@ -90,6 +90,20 @@ class Binders(Sheets):
         self.assertEqual(sorted(path.name for path in self.folder.iterdir() if path.is_dir()), ["binder"])
         self.assertNotIn("<script>alert", (folder / "index.html").read_text(encoding="utf-8"))
 
+    def test_a_card_keeps_its_file_when_recipes_come_and_go(self):
+        def files(into):
+            page = (self.binder(into=into) / "index.html").read_text(encoding="utf-8")
+            return {html.unescape(title): name for name, title in re.findall(r'<a href="([^"]*)">(.*?)</a>', page)}
+
+        self.put_hostile()
+        few = files("few")
+        for n, name in enumerate(["丙", "c.on", "a" * 299, "../w/x", "con!"]):
+            self.put(f"more{n}.scruple", f'recipe "{name}"\n    water 500 ml\n    potassium bromide 5 g\n')
+        many = files("many")
+        self.assertEqual(len(many), len(few) + 5)
+        self.assertEqual({title: many[title] for title in few}, few)
+        self.assertEqual(few["con"], "card-con.html")
+
     def test_the_page_of_all_cards_leads_to_each(self):
         self.put_hostile()
         folder = self.binder()
