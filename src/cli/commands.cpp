@@ -23,6 +23,7 @@ constexpr std::array option_table{
     OptionInfo{"--variant", "NAME", 1, false, "--variant soft", "which variant of the recipe"},
     OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
+    OptionInfo{"--on", "DATE", 1, false, "--on 2026-12-03", "the day that is meant"},
     OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
@@ -147,6 +148,22 @@ constexpr CommandInfo shopping_command{
     shopping_options,
     shopping_examples};
 
+constexpr Options shelf_options = {"--on", "--in", "--as", "--out"};
+constexpr Examples shelf_examples = {
+    {"scruple shelf", "what is there by the last line of the log"},
+    {"scruple shelf --on 2026-12-01", "what was, or will be, there on that day, and what is past its date then"},
+};
+constexpr CommandInfo shelf_command{
+    "shelf",
+    "",
+    "say what is on the shelf by the log: jars, bottles, their age, and what does not add up",
+    "Chemicals jar by jar, then solutions bottle by bottle: when each is to be used by as full as it is now, how much "
+    "of "
+    "its capacity is gone, what it cost, and which jars it was mixed from. The oldest is taken first. What was counted "
+    "differently from what the log comes to, and lines that take more than there was, stand at the end.",
+    shelf_options,
+    shelf_examples};
+
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
     {"scruple tidy", "all recipe files of the current folder"},
@@ -250,9 +267,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command, binder_command,   labels_command, scaled_command,
-                                   shopping_command, tidy_command, chemical_command, weigh_command,  react_command,
-                                   contents_command, why_command,  help_command};
+constexpr std::array command_table{check_command,    card_command,     binder_command, labels_command,   scaled_command,
+                                   shopping_command, shelf_command,    tidy_command,   chemical_command, weigh_command,
+                                   react_command,    contents_command, why_command,    help_command};
 
 }  // namespace
 
