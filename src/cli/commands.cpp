@@ -24,6 +24,8 @@ constexpr std::array option_table{
     OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
     OptionInfo{"--on", "DATE", 1, false, "--on 2026-12-03", "the day that is meant"},
+    OptionInfo{"--note", "WORDS", 1, false, "--note \"for the club\"", "a comment behind the line"},
+    OptionInfo{"--log", "FILE", 1, false, "--log autumn.scruple", "which file's log, where several have one"},
     OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
@@ -164,6 +166,21 @@ constexpr CommandInfo shelf_command{
     shelf_options,
     shelf_examples};
 
+constexpr Options mixed_options = {"--on", "--note", "--log", "--in", "--as", "--out"};
+constexpr Examples mixed_examples = {
+    {"scruple mixed Heron part A 1l", "a litre, today"},
+    {"scruple mixed Heron part A 1l --on 2026-12-03 --note \"for the club\"", "on another day, with a comment"},
+};
+constexpr CommandInfo mixed_command{
+    "mixed",
+    "RECIPE [SECTION] VOLUME",
+    "write into the log that a solution was mixed, and say what that took from which jar",
+    "The line is put at the end of the log with the latest line, laid out like the line before it. The file is whole "
+    "or as it was, and two people may write at once: each waits for the other. Nothing is written while there are "
+    "errors in the recipes.",
+    mixed_options,
+    mixed_examples};
+
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
     {"scruple tidy", "all recipe files of the current folder"},
@@ -267,9 +284,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,     binder_command, labels_command,   scaled_command,
-                                   shopping_command, shelf_command,    tidy_command,   chemical_command, weigh_command,
-                                   react_command,    contents_command, why_command,    help_command};
+constexpr std::array command_table{check_command,    card_command,  binder_command,   labels_command, scaled_command,
+                                   shopping_command, shelf_command, mixed_command,    tidy_command,   chemical_command,
+                                   weigh_command,    react_command, contents_command, why_command,    help_command};
 
 }  // namespace
 

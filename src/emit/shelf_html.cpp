@@ -84,4 +84,19 @@ std::string shelf_html(const StockSheet& shelf) {
     return html::page(title, element("main", element("article", all)));
 }
 
+std::string entry_html(const plan::StockEntry& entry) {
+    const std::string title = words::entry_head(entry);
+    Markup all = element("h1", title);
+    all += element("pre", entry.text);
+    Markup shares;
+    for (const auto& share : entry.shares) {
+        Markup one = head(share.amount, share.name);
+        one += element("p", share.lot);
+        shares += element("li", one);
+    }
+    all += block(words::takes, shares);
+    for (const auto& fault : entry.faults) all += element("p", element("strong", "! " + words::not_there(fault)));
+    return html::page(title, element("main", element("article", all)));
+}
+
 }  // namespace scruple::emit

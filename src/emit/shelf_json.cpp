@@ -80,6 +80,15 @@ Value batch(const StockLot& it) {
     return all;
 }
 
+Value fault(const plan::StockFault& it) {
+    Value all = line(it.line);
+    all["what"] = it.name;
+    all["wanting"] = amount(it.wanting);
+    all["sentence"] = it.sentence;
+    all["settled"] = it.settled;
+    return all;
+}
+
 Value moves(const plan::StockMoves& moves) {
     Value all;
     all["received"] = moves.received.ratio_text();
@@ -127,15 +136,6 @@ Value correction(const plan::StockCorrection& it) {
     return all;
 }
 
-Value fault(const plan::StockFault& it) {
-    Value all = line(it.line);
-    all["what"] = it.name;
-    all["wanting"] = amount(it.wanting);
-    all["sentence"] = it.sentence;
-    all["settled"] = it.settled;
-    return all;
-}
-
 }  // namespace
 
 std::string shelf_json(const plan::StockSheet& shelf) {
@@ -147,6 +147,17 @@ std::string shelf_json(const plan::StockSheet& shelf) {
     all["solutions"] = json::each(shelf.solutions, solution);
     all["corrections"] = json::each(shelf.corrections, correction);
     all["faults"] = json::each(shelf.faults, fault);
+    return json::document(all);
+}
+
+std::string entry_json(const plan::StockEntry& entry) {
+    Value all;
+    all["kind"] = "log line";
+    all["date"] = plan::day_text(entry.line.day);
+    all["where"] = entry.line.where;
+    all["text"] = entry.text;
+    all["takes"] = json::each(entry.shares, share);
+    all["faults"] = json::each(entry.faults, fault);
     return json::document(all);
 }
 

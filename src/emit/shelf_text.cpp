@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include "layout.hpp"
 #include "scruple/emit/shelf_words.hpp"
 #include "scruple/emit/words.hpp"
@@ -85,6 +87,19 @@ std::string shelf_text(const StockSheet& shelf, const TextStyle& style) {
     const auto faults = words::shortages(shelf);
     if (!faults.empty()) sheet.heading(words::shortages_heading);
     for (const std::string& fault : faults) sheet.item("! ", fault);
+    return sheet.take();
+}
+
+std::string entry_text(const plan::StockEntry& entry, const TextStyle& style) {
+    Sheet sheet(style);
+    sheet.item("", words::entry_head(entry));
+    sheet.item("", entry.text.substr(std::min(entry.text.find_first_not_of(" \t"), entry.text.size())));
+    sheet.blank();
+    AmountColumn column;
+    for (const auto& share : entry.shares) column.make_room(share.amount.text, share.amount.unit);
+    if (!entry.shares.empty()) sheet.item("", words::takes);
+    for (const auto& share : entry.shares) sheet.item(lead_of(column, share.amount), share.name + ", " + share.lot);
+    for (const auto& fault : entry.faults) sheet.item("! ", words::not_there(fault));
     return sheet.take();
 }
 

@@ -138,4 +138,12 @@ std::vector<std::string> shortages(const StockSheet& sheet) {
     return lines;
 }
 
+std::string entry_head(const plan::StockEntry& entry) {
+    return "Written: " + entry.line.where;
+}
+
+std::string not_there(const plan::StockFault& fault) {
+    return fmt::format("by the log the shelf has {} {} too little for it", fault.wanting.with_unit(), fault.name);
+}
+
 }  // namespace scruple::emit::words

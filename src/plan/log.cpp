@@ -141,7 +141,7 @@ class Replay {
     }
 
     void discard_all(const LogEntry& entry) {
-        for (const Stocked& what : lots.all_held_of(entry)) {
+        for (const Stocked& what : lots.known_of(entry)) {
             lots.take(what, lots.held(what), &Account::discarded);
             if (lots.lacks(what)) lots.count(what, 0);
         }

@@ -226,13 +226,14 @@ bool Lots::lacks(const Stocked& what) const {
 }
 
 /// All of that form and strength, in whichever unit it is counted.
-std::vector<Stocked> Lots::all_held_of(const check::LogEntry& line) const {
-    if (line.solution != check::none) return {{.solution = line.solution}};
+std::vector<Stocked> Lots::known_of(const check::LogEntry& line) const {
     std::vector<Stocked> all;
-    for (const auto& [ware, measure] : stock.wares)
-        if (ware.chemical == line.chemical && ware.strength == line.strength &&
-            (line.form == check::none || ware.form == line.form))
-            all.push_back({.ware = ware});
+    for (const auto& [what, pile] : piles) {
+        const Ware& ware = what.ware;
+        const bool same_ware = ware.chemical == line.chemical && ware.strength == line.strength &&
+                               (line.form == check::none || ware.form == line.form);
+        if (what.solution == line.solution && (line.solution != check::none || same_ware)) all.push_back(what);
+    }
     return all;
 }
 

@@ -105,7 +105,7 @@ class Lots {
     [[nodiscard]] check::Exact held(const Stocked& what) const;
     [[nodiscard]] bool lacks(const Stocked& what) const;  ///< since it was counted last
     [[nodiscard]] std::uint32_t pourings_so_far() const { return static_cast<std::uint32_t>(pourings.size()); }
-    [[nodiscard]] std::vector<Stocked> all_held_of(const check::LogEntry& line) const;
+    [[nodiscard]] std::vector<Stocked> known_of(const check::LogEntry& line) const;
 
     Stock stock;  ///< the same in sums; of a bath that is kept, what still takes films
     std::vector<Lot> lots;

@@ -35,6 +35,11 @@ StockItem item_of(const Model& model, const Stocked& what, const Pile& pile) {
     return item;
 }
 
+StockFault fault_of(const Model& model, const Shortage& it) {
+    return {line_at(model, it.line), stocked_words(model, it.what), stocked_figure(it.what, it.wanting),
+            shortage_words(model, it), it.settled};
+}
+
 class Sheeting {
   public:
     Sheeting(const Model& model, Day on) : model_(model), lots_(lots_on(model, on)) { sheet_.on = on; }
@@ -48,7 +53,7 @@ class Sheeting {
         std::ranges::stable_sort(sheet_.chemicals, {}, by_name);
         std::ranges::stable_sort(sheet_.solutions, {}, by_name);
         for (const auto& correction : lots_.corrections) add(correction);
-        for (const auto& shortage : lots_.shortages) add(shortage);
+        for (const auto& shortage : lots_.shortages) sheet_.faults.push_back(fault_of(model_, shortage));
         sheet_.lines_after = static_cast<std::size_t>(
             std::ranges::count_if(model_.log, [this](const check::LogEntry& line) { return line.day > sheet_.on; }));
         return std::move(sheet_);
@@ -74,11 +79,6 @@ class Sheeting {
                                       stocked_figure(it.what, it.counted - it.expected), it.first});
     }
 
-    void add(const Shortage& it) {
-        sheet_.faults.push_back({line_at(model_, it.line), stocked_words(model_, it.what),
-                                 stocked_figure(it.what, it.wanting), shortage_words(model_, it), it.settled});
-    }
-
     const Model& model_;
     Lots lots_;
     std::vector<LotId> standing_;
@@ -95,16 +95,15 @@ StockSheet stock_sheet(const Model& model, std::optional<Day> on) {
     return sheet;
 }
 
-StockTaken taken_by_line(const Model& model, std::size_t line) {
+StockEntry stock_entry(const Model& model, std::size_t line) {
     const Lots lots = lots_on(model, model.log[line].day);
+    const auto id = static_cast<LineId>(line);
     const auto& marks = lots.pourings_before;
     const auto end = line + 1 < marks.size() ? marks[line + 1] : lots.pourings_so_far();
-    StockTaken taken{stock_shares(model, lots, marks[line], end), {}};
-    const auto of_line = std::ranges::equal_range(lots.shortages, static_cast<LineId>(line), {}, &Shortage::line);
-    for (const Shortage& it : of_line)
-        taken.faults.push_back({line_at(model, it.line), stocked_words(model, it.what),
-                                stocked_figure(it.what, it.wanting), shortage_words(model, it), it.settled});
-    return taken;
+    StockEntry entry{line_at(model, id), {}, stock_shares(model, lots, marks[line], end), {}};
+    for (const Shortage& it : std::ranges::equal_range(lots.shortages, id, {}, &Shortage::line))
+        entry.faults.push_back(fault_of(model, it));
+    return entry;
 }
 
 }  // namespace scruple::plan

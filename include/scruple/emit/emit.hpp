@@ -52,6 +52,11 @@ struct BinderPage {
 [[nodiscard]] std::string shelf_html(const plan::StockSheet& shelf);
 [[nodiscard]] std::string shelf_json(const plan::StockSheet& shelf);
 
+/// A line that was written into the log.
+[[nodiscard]] std::string entry_text(const plan::StockEntry& entry, const TextStyle& style);
+[[nodiscard]] std::string entry_html(const plan::StockEntry& entry);
+[[nodiscard]] std::string entry_json(const plan::StockEntry& entry);
+
 [[nodiscard]] std::string chemical_text(const check::Chemical& chemical, const TextStyle& style);
 [[nodiscard]] std::string chemical_html(const check::Chemical& chemical);
 [[nodiscard]] std::string chemical_json(const check::Chemical& chemical);

@@ -42,4 +42,10 @@ inline constexpr std::string_view made_of = "made of";
 /// With the line's place; what has been counted since is left out.
 [[nodiscard]] std::vector<std::string> shortages(const plan::StockSheet& sheet);
 
+/// `Written: log.scruple:41`
+[[nodiscard]] std::string entry_head(const plan::StockEntry& entry);
+inline constexpr std::string_view takes = "It takes from the shelf";
+/// `by the log the shelf has 5 g metol too little for it`
+[[nodiscard]] std::string not_there(const plan::StockFault& fault);
+
 }  // namespace scruple::emit::words

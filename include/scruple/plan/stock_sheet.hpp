@@ -94,11 +94,13 @@ struct StockSheet {
 /// On a day, or on the last day of the log.
 [[nodiscard]] StockSheet stock_sheet(const check::Model& model, std::optional<check::Day> on);
 
-/// What a line takes from the shelf, as the log stands: which jars and bottles, and what is wanting.
-struct StockTaken {
+/// A line of the log and what it takes from the shelf: which jars and bottles, and what is wanting.
+struct StockEntry {
+    StockLine line;
+    std::string text;  ///< as it was written; for whoever wrote it to fill in
     std::vector<StockShare> shares;
     std::vector<StockFault> faults;
 };
-[[nodiscard]] StockTaken taken_by_line(const check::Model& model, std::size_t line);
+[[nodiscard]] StockEntry stock_entry(const check::Model& model, std::size_t line);
 
 }  // namespace scruple::plan
