@@ -43,7 +43,7 @@ constexpr std::array option_table{
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards, labels and shopping pdf, svg and png too; text otherwise"},
+               "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
@@ -150,7 +150,7 @@ constexpr CommandInfo shopping_command{
     shopping_options,
     shopping_examples};
 
-constexpr Options shelf_options = {"--on", "--in", "--as", "--out"};
+constexpr Options shelf_options = {"--on", "--paper", "--in", "--as", "--out"};
 constexpr Examples shelf_examples = {
     {"scruple shelf", "what is there by the last line of the log"},
     {"scruple shelf --on 2026-12-01", "what was, or will be, there on that day, and what is past its date then"},
@@ -180,6 +180,21 @@ constexpr CommandInfo mixed_command{
     "errors in the recipes.",
     mixed_options,
     mixed_examples};
+
+constexpr Examples enter_examples = {
+    {"scruple enter processed 4 films 135 in Heron working", "what went through a bath, today"},
+    {"scruple enter received \"sodium sulfite (anhydrous)\" 500 g from Tidewater 8.90 EUR", "a new jar"},
+    {"scruple enter on shelf metol 18 g --on 2026-12-03", "what was counted, and how far the log was off"},
+};
+constexpr CommandInfo enter_command{
+    "enter",
+    "WHAT WORDS",
+    "write any other line into the log, and say what it took or corrected",
+    "WHAT is `received`, `processed`, `used`, `replenished`, `on shelf` or `discarded`, and WORDS are what follows it "
+    "in "
+    "a log; `scruple help log` shows such lines. It is written as `scruple mixed` writes.",
+    mixed_options,
+    enter_examples};
 
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
@@ -284,9 +299,10 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,  binder_command,   labels_command, scaled_command,
-                                   shopping_command, shelf_command, mixed_command,    tidy_command,   chemical_command,
-                                   weigh_command,    react_command, contents_command, why_command,    help_command};
+constexpr std::array command_table{check_command,  card_command,     binder_command,   labels_command,
+                                   scaled_command, shopping_command, shelf_command,    mixed_command,
+                                   enter_command,  tidy_command,     chemical_command, weigh_command,
+                                   react_command,  contents_command, why_command,      help_command};
 
 }  // namespace
 

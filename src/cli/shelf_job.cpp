@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "batch.hpp"
+#include "drawing.hpp"
 #include "jobs.hpp"
 #include "log_places.hpp"
+#include "printing.hpp"
 #include "scruple/emit/emit.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
@@ -24,7 +26,8 @@ void name_places(const driver::Loaded& loaded, plan::StockSheet& shelf) {
 Outcome shelf_job(const Call& call) {
     if (!call.words.empty())
         throw Stop{Exit::wrong_call, "`scruple shelf` takes no name: it tells of all that is there"};
-    const As as = call.as();
+    const auto printing = asked_printing(call);
+    const As as = printing ? As::text : call.as();
     const auto on = asked_day(call, "--on");
     const driver::Loaded loaded = open_for_the_bench(call);
     if (loaded.checked.model.log.empty())
@@ -32,6 +35,7 @@ Outcome shelf_job(const Call& call) {
                    "no file has a `log` with a line in it; `scruple help log` shows how it is written"};
     plan::StockSheet shelf = plan::stock_sheet(loaded.checked.model, on);
     name_places(loaded, shelf);
+    if (printing) return {Exit::fine, drawing().shelf_to_paper(shelf, *printing), {}};
     switch (as) {
         case As::text:
             return {Exit::fine, emit::shelf_text(shelf, {width_of(Stream::out)}), {}};

@@ -50,7 +50,7 @@ Markup solutions(const StockSheet& shelf) {
         for (const StockLot& lot : item->lots) {
             Markup one = head(lot.left, item->name);
             one += element("p", with_cost(words::lot_head(lot), lot));
-            for (const std::string& warning : lot.warnings) one += element("p", element("strong", "! " + warning));
+            for (const std::string& warning : lot.warnings) one += element("p", element("b", "! " + warning));
             for (const std::string& remark : words::lot_remarks(lot)) one += element("p", remark);
             const auto sources = words::lot_sources(lot);
             if (!sources.empty()) one += element("p", words::made_of);
@@ -95,7 +95,9 @@ std::string entry_html(const plan::StockEntry& entry) {
         shares += element("li", one);
     }
     all += block(words::takes, shares);
-    for (const auto& fault : entry.faults) all += element("p", element("strong", "! " + words::not_there(fault)));
+    for (const auto& it : entry.corrections)
+        all += element("p", words::correction(it) + ": " + words::signed_amount(it.by));
+    for (const auto& fault : entry.faults) all += element("p", element("b", "! " + words::not_there(fault)));
     return html::page(title, element("main", element("article", all)));
 }
 

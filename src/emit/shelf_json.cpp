@@ -152,11 +152,12 @@ std::string shelf_json(const plan::StockSheet& shelf) {
 
 std::string entry_json(const plan::StockEntry& entry) {
     Value all;
-    all["kind"] = "log line";
+    all["kind"] = "log";
     all["date"] = plan::day_text(entry.line.day);
     all["where"] = entry.line.where;
     all["text"] = entry.text;
     all["takes"] = json::each(entry.shares, share);
+    all["corrects"] = json::each(entry.corrections, correction);
     all["faults"] = json::each(entry.faults, fault);
     return json::document(all);
 }

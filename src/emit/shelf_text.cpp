@@ -92,6 +92,7 @@ std::string shelf_text(const StockSheet& shelf, const TextStyle& style) {
 
 std::string entry_text(const plan::StockEntry& entry, const TextStyle& style) {
     Sheet sheet(style);
+    sheet.blank();
     sheet.item("", words::entry_head(entry));
     sheet.item("", entry.text.substr(std::min(entry.text.find_first_not_of(" \t"), entry.text.size())));
     sheet.blank();
@@ -99,6 +100,7 @@ std::string entry_text(const plan::StockEntry& entry, const TextStyle& style) {
     for (const auto& share : entry.shares) column.make_room(share.amount.text, share.amount.unit);
     if (!entry.shares.empty()) sheet.item("", words::takes);
     for (const auto& share : entry.shares) sheet.item(lead_of(column, share.amount), share.name + ", " + share.lot);
+    for (const auto& it : entry.corrections) sheet.item("", words::correction(it), words::signed_amount(it.by));
     for (const auto& fault : entry.faults) sheet.item("! ", words::not_there(fault));
     return sheet.take();
 }

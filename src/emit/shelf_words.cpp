@@ -60,7 +60,7 @@ std::vector<std::string> shelf_remarks(const StockSheet& sheet) {
     if (const auto bottles = bottles_with_warnings(sheet))
         remarks.push_back(counted_words(bottles, "bottle wants", "bottles want") + " attention, marked with ! below");
     if (const auto lines = shortages(sheet).size())
-        remarks.push_back(counted_words(lines, "time", "times") + " more was taken than there was: see the end");
+        remarks.push_back(counted_words(lines, "line takes", "lines take") + " more than there was: see the end");
     return remarks;
 }
 
@@ -97,13 +97,14 @@ std::vector<std::string> lot_sources(const StockLot& lot) {
 }
 
 std::string lot_cost(const StockLot& lot) {
-    if (lot.cost.sums.empty()) return lot.cost.unpriced.empty() ? "" : "no price";
+    const bool all_known = lot.cost.unpriced.empty();
     std::vector<std::string> sums;
     for (const auto& [currency, sum] : lot.cost.sums) {
         const bool shows = sum.is_zero() || sum >= quantity::Exact(1, 200);
-        sums.push_back(shows ? money(sum, currency) : "below " + money({1, 100}, currency));
+        if (shows || all_known) sums.push_back(shows ? money(sum, currency) : "below " + money({1, 100}, currency));
     }
-    return (lot.cost.unpriced.empty() ? "" : "at least ") + listed(sums, " + ");
+    if (sums.empty()) return all_known ? "" : "no price";
+    return (all_known ? "" : "at least ") + listed(sums, " + ");
 }
 
 std::vector<const StockItem*> there_is(const std::vector<StockItem>& items) {

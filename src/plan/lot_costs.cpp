@@ -23,8 +23,9 @@ std::set<LotId> with_sources(const Lots& all, const std::vector<LotId>& wanted) 
     return needed;
 }
 
+/// Rounded far below a cent, so that the numbers stay short however many jars there were.
 void add_share(Worth& sum, const Worth& of, const Exact& share) {
-    for (const auto& [currency, value] : of.sums) sum.sums[currency] += value * share;
+    for (const auto& [currency, value] : of.sums) sum.sums[currency] += (value * share).rounded_to({1, 1000000000});
     sum.unpriced.insert(of.unpriced.begin(), of.unpriced.end());
 }
 

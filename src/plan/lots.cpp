@@ -227,12 +227,13 @@ bool Lots::lacks(const Stocked& what) const {
 
 /// All of that form and strength, in whichever unit it is counted.
 std::vector<Stocked> Lots::known_of(const check::LogEntry& line) const {
+    if (line.solution != check::none) return {{.solution = line.solution}};
     std::vector<Stocked> all;
-    for (const auto& [what, pile] : piles) {
-        const Ware& ware = what.ware;
-        const bool same_ware = ware.chemical == line.chemical && ware.strength == line.strength &&
-                               (line.form == check::none || ware.form == line.form);
-        if (what.solution == line.solution && (line.solution != check::none || same_ware)) all.push_back(what);
+    for (auto pile = piles.lower_bound({.ware = {line.chemical, 0, {}, false}}); pile != piles.end(); ++pile) {
+        const Ware& ware = pile->first.ware;
+        if (pile->first.solution != check::none || ware.chemical != line.chemical) break;
+        if (ware.strength == line.strength && (line.form == check::none || ware.form == line.form))
+            all.push_back(pile->first);
     }
     return all;
 }

@@ -124,13 +124,14 @@ StockCost stock_cost(const Model& model, const Worth& worth, const Exact& share)
 
 std::vector<StockShare> stock_shares(const Model& model, const Lots& lots, std::uint32_t first, std::uint32_t end) {
     std::vector<std::pair<LotId, Exact>> sums;
+    std::map<LotId, std::size_t> known;
     for (auto i = first; i < end; ++i) {
         const Pouring& part = lots.pourings[i];
-        const auto same = std::ranges::find(sums, part.of, &std::pair<LotId, Exact>::first);
-        if (same == sums.end())
+        const auto [at, is_new] = known.try_emplace(part.of, sums.size());
+        if (is_new)
             sums.emplace_back(part.of, part.measure);
         else
-            same->second += part.measure;
+            sums[at->second].second += part.measure;
     }
     std::vector<StockShare> shares;
     for (const auto& [id, measure] : sums) {

@@ -35,6 +35,15 @@ StockItem item_of(const Model& model, const Stocked& what, const Pile& pile) {
     return item;
 }
 
+StockCorrection correction_of(const Model& model, const Correction& it) {
+    return {line_at(model, it.line),
+            stocked_words(model, it.what),
+            stocked_figure(it.what, it.expected),
+            stocked_figure(it.what, it.counted),
+            stocked_figure(it.what, it.counted - it.expected),
+            it.first};
+}
+
 StockFault fault_of(const Model& model, const Shortage& it) {
     return {line_at(model, it.line), stocked_words(model, it.what), stocked_figure(it.what, it.wanting),
             shortage_words(model, it), it.settled};
@@ -52,7 +61,7 @@ class Sheeting {
         const auto by_name = [](const StockItem& item) { return std::tie(item.name, item.form_name); };
         std::ranges::stable_sort(sheet_.chemicals, {}, by_name);
         std::ranges::stable_sort(sheet_.solutions, {}, by_name);
-        for (const auto& correction : lots_.corrections) add(correction);
+        for (const auto& it : lots_.corrections) sheet_.corrections.push_back(correction_of(model_, it));
         for (const auto& shortage : lots_.shortages) sheet_.faults.push_back(fault_of(model_, shortage));
         sheet_.lines_after = static_cast<std::size_t>(
             std::ranges::count_if(model_.log, [this](const check::LogEntry& line) { return line.day > sheet_.on; }));
@@ -71,12 +80,6 @@ class Sheeting {
             item.lots.push_back(std::move(row));
         }
         (what.solution == check::none ? sheet_.chemicals : sheet_.solutions).push_back(std::move(item));
-    }
-
-    void add(const Correction& it) {
-        sheet_.corrections.push_back({line_at(model_, it.line), stocked_words(model_, it.what),
-                                      stocked_figure(it.what, it.expected), stocked_figure(it.what, it.counted),
-                                      stocked_figure(it.what, it.counted - it.expected), it.first});
     }
 
     const Model& model_;
@@ -98,10 +101,14 @@ StockSheet stock_sheet(const Model& model, std::optional<Day> on) {
 StockEntry stock_entry(const Model& model, std::size_t line) {
     const Lots lots = lots_on(model, model.log[line].day);
     const auto id = static_cast<LineId>(line);
+    StockEntry entry{.line = line_at(model, id), .text = {}, .shares = {}, .corrections = {}, .faults = {}};
     const auto& marks = lots.pourings_before;
     const auto end = line + 1 < marks.size() ? marks[line + 1] : lots.pourings_so_far();
-    StockEntry entry{line_at(model, id), {}, stock_shares(model, lots, marks[line], end), {}};
-    for (const Shortage& it : std::ranges::equal_range(lots.shortages, id, {}, &Shortage::line))
+    const bool counts = model.log[line].what == check::LogEntry::What::on_shelf;
+    if (!counts) entry.shares = stock_shares(model, lots, marks[line], end);
+    for (const auto& it : std::ranges::equal_range(lots.corrections, id, {}, &Correction::line))
+        entry.corrections.push_back(correction_of(model, it));
+    for (const auto& it : std::ranges::equal_range(lots.shortages, id, {}, &Shortage::line))
         entry.faults.push_back(fault_of(model, it));
     return entry;
 }

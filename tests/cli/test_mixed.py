@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: MIT
 """Lines written into the log: laid out like those before, whole or not at all, by many at once."""
 import datetime
+import json
 import os
 import random
 import re
@@ -8,7 +9,8 @@ import signal
 import subprocess
 import time
 
-from support import FAULTS, FAULTY, HERON, PROGRAM, TERN, TROUBLE, Workspace
+import jsonschema
+from support import FAULTS, FAULTY, HERON, PROGRAM, ROOT, TERN, TROUBLE, Workspace
 
 LOG = """\
 log
@@ -111,6 +113,53 @@ class Mixed(Workspace):
         self.mixed("Tern 1l")
         self.assertTrue((self.folder / "log.scruple").is_symlink())
         self.assertIn("Tern 1 l", real.read_text())
+
+
+class Enter(Workspace):
+    """The other words of a log, written in the same way."""
+
+    def setUp(self):
+        super().setUp()
+        self.put("heron.scruple", HERON + TERN + "supplier Tidewater\n    metol   25 g   8.40 EUR\n")
+        self.put("log.scruple", LOG)
+
+    def enter(self, *words):
+        return self.scruple("enter", *words, "--on", "2026-12-03").replace("\u00a0", " ")
+
+    def test_each_word_of_a_log(self):
+        self.assertNotIn("takes", self.enter("received", "metol", "25g", "from", "Tidewater", "8.40", "EUR"))
+        # 4 films a litre: 2 take 500 ml, a quarter of it each part, which nobody has mixed.
+        self.assertIn("the shelf has 125 ml Heron part A too little for it",
+                      self.enter("processed 2 films 135 in Heron working"))
+        self.enter("used", "metol 2.5 g for a test")
+        self.enter("discarded", "Tern")
+        self.assertEqual(self.text("log.scruple"), LOG + """\
+    2026-12-03 received   metol 25 g from Tidewater 8.40 EUR
+    2026-12-03 processed  2 films 135 in Heron working
+    2026-12-03 used       metol 2.5 g for a test
+    2026-12-03 discarded  Tern
+""")
+
+    def test_a_count_says_by_how_much_it_corrects(self):
+        out = self.enter("on", "shelf", "sodium sulfite (anhydrous)", "0.48kg")
+        self.assertIn("sodium sulfite (anhydrous): 480 g counted, 500 g by the log", out)
+        self.assertIn("−20 g", out)
+        self.assertTrue(self.text("log.scruple").endswith("    2026-12-03 on shelf   sodium sulfite (anhydrous) 0.48 kg\n"))
+
+    def test_documents_hold_to_their_schema(self):
+        schema = json.loads((ROOT / "docs/schemas/log.json").read_text(encoding="utf-8"))
+        for words in (["mixed", "Heron part A", "3 l"], ["enter", "on shelf hydroquinone 20 g"],
+                      ["enter", "used metol 3 g"], ["enter", "discarded sodium sulfite (anhydrous)"]):
+            document = self.json(*words, "--on", "2026-12-03")
+            jsonschema.Draft202012Validator(schema).validate(document)
+
+    def test_what_cannot_be_a_line(self):
+        for words, said in ((["mixed Tern 1 l"], "`scruple mixed Tern 1 l`"), (["received metol"], "`scruple enter` takes"),
+                            (["lost metol 5 g"], "`scruple enter` takes"), ([], "`scruple enter` takes"),
+                            (["received metol 5 g from Tidewatr"], "Tidewater")):
+            with self.subTest(words):
+                self.assertIn(said, self.refused("enter", *words))
+        self.assertEqual(self.text("log.scruple"), LOG)
 
 
 class AtOnce(Workspace):

@@ -3,6 +3,7 @@
 import datetime
 import json
 import os
+import random
 import re
 from fractions import Fraction
 
@@ -113,6 +114,50 @@ class Shelf(Workspace):
         outputs = {self.scruple("shelf", "--on", "2028-02-29", "--as", "json", env=os.environ | {"TZ": zone})
                    for zone in ("Pacific/Kiritimati", "America/Adak", "UTC")}
         self.assertEqual(len(outputs), 1)
+
+
+class DemoBooks(Shelf):
+    """The demo's recipes, with conversions, percent stocks and other forms: each book balances by itself, and the jars
+    are what is on hand. Receipts, counts and what was used are summed from the lines."""
+
+    CHEMICALS = ["sodium sulfite (anhydrous)", "sodium sulfite (heptahydrate)", "metol", "hydroquinone", "phenidone",
+                 "borax (decahydrate)", "sodium hydroxide", "potassium bromide", "benzotriazole", "ascorbic acid",
+                 "sodium bicarbonate", "potassium carbonate (anhydrous)", "citric acid (monohydrate)"]
+    SOLUTIONS = ["Medlar part A", "Medlar part B", "Medlar working", "Damson", "Damson working", "Bullace", "Sloe",
+                 "bromide stock", "phenidone stock", "benzotriazole stock"]
+
+    def demo_lines(self, seed, count):
+        chance, day = random.Random(seed), datetime.date(2027, 1, 1)
+        for _ in range(count):
+            day += datetime.timedelta(chance.choice([0, 0, 1, 2]))
+            chemical, solution, amount = chance.choice(self.CHEMICALS), chance.choice(self.SOLUTIONS), chance.randint(1, 900)
+            yield day, chance.choice([f"received {chemical} {amount} g", f"received {chemical} {amount} g",
+                                      f"mixed {solution} {amount} ml", f"mixed {solution} {amount} ml",
+                                      f"used {chemical} {amount % 30 + 1} g", f"on shelf {chemical} {amount} g",
+                                      f"on shelf {solution} {amount} ml", f"discarded {solution}",
+                                      f"discarded {chemical}", f"discarded {solution} {amount % 90 + 1} ml",
+                                      f"processed {amount % 6 + 1} films 135 in {chance.choice(['Medlar working', 'Bullace'])}",
+                                      f"processed {amount % 20 + 1} sheets 8x10 in in Damson working"])
+
+    def test_every_book_balances(self):
+        for path in (ROOT / "recipes").glob("*.scruple"):
+            if path.name != "log.scruple":
+                self.put(path.name, path.read_bytes())
+        for seed in range(8):
+            lines = list(self.demo_lines(seed, 400))
+            self.put("log.scruple", "log\n" + "".join(f"    {day} {words}\n" for day, words in lines))
+            _, items = self.shelf()
+            for what, item in items.items():
+                book = {side: Fraction(amount) for side, amount in item["book"].items()}
+                came = sum(book[side] for side in ("received", "mixed", "first_count", "corrections", "wanting"))
+                self.assertEqual(came, sum(book.values()) - came, what)
+                jars = item.get("jars", item.get("batches"))
+                self.assertEqual(book["on_hand"], sum(self.in_base_units(jar["left"]) for jar in jars), what)
+                self.assertTrue(all(Fraction(jar["left"]["exact"]) > 0 for jar in jars), what)
+                self.assertGreaterEqual(min(book["on_hand"], book["wanting"]), 0)
+                for side, verb in (("received", "received"), ("used", "used")):
+                    logged = [words.split()[-2] for _, words in lines if words.startswith(f"{verb} {what} ")]
+                    self.assertEqual(book[side], sum(map(int, logged)), what)
 
 
 class Reading(Workspace):

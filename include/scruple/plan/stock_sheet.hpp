@@ -99,6 +99,7 @@ struct StockEntry {
     StockLine line;
     std::string text;  ///< as it was written; for whoever wrote it to fill in
     std::vector<StockShare> shares;
+    std::vector<StockCorrection> corrections;
     std::vector<StockFault> faults;
 };
 [[nodiscard]] StockEntry stock_entry(const check::Model& model, std::size_t line);

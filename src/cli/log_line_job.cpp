@@ -3,12 +3,15 @@
 
 #include <chrono>
 #include <ctime>
+#include <sstream>
 
 #include "batch.hpp"
+#include "commands.hpp"
 #include "jobs.hpp"
 #include "log_block.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
+#include "scruple/quantity/unit.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
 
@@ -16,8 +19,6 @@ namespace scruple::cli {
 namespace {
 
 using driver::Loaded;
-
-constexpr std::string_view verb = "mixed";
 
 /// By the calendar on the wall, which is the one that whoever mixes goes by.
 check::Day today() {
@@ -29,17 +30,39 @@ check::Day today() {
 }
 
 /// `1l` as `1 l`, as the lines of a file have it.
-std::string with_blank_before_unit(std::string words) {
-    const std::size_t last = words.rfind(' ') == std::string::npos ? 0 : words.rfind(' ') + 1;
-    const std::size_t unit = words.find_first_not_of("0123456789.,/", last);
-    if (unit != std::string::npos && unit > last) words.insert(unit, " ");
+std::string with_blank_before_unit(const std::string& word) {
+    const std::size_t unit = word.find_first_not_of("0123456789.,/");
+    if (unit == 0 || unit == std::string::npos) return word;
+    const bool is_one = quantity::find_unit(word.substr(unit)) != quantity::Unit::none;
+    return is_one ? word.substr(0, unit) + " " + word.substr(unit) : word;
+}
+
+/// Words that were quoted together are taken apart.
+std::vector<std::string> single_words(const Call& call) {
+    std::vector<std::string> words;
+    std::istringstream all(call.name());
+    for (std::string word; all >> word;) words.push_back(with_blank_before_unit(word));
     return words;
+}
+
+std::string joined(const std::vector<std::string>& words, std::size_t first) {
+    const auto begin = words.begin() + static_cast<std::ptrdiff_t>(std::min(first, words.size()));
+    return fmt::format("{}", fmt::join(begin, words.end(), " "));
 }
 
 NewLine line_of(const Call& call) {
     const auto day = asked_day(call, "--on");
-    return {plan::day_text(day ? *day : today()), std::string(verb), with_blank_before_unit(call.name()),
-            call.value("--note").value_or("")};
+    const auto words = single_words(call);
+    NewLine line{plan::day_text(day ? *day : today()), call.command, joined(words, 0),
+                 call.value("--note").value_or("")};
+    if (call.command == "mixed") return line;
+    const std::size_t verb_words = !words.empty() && words.front() == "on" ? 2 : 1;
+    line.verb =
+        joined({words.begin(), words.begin() + static_cast<std::ptrdiff_t>(std::min(verb_words, words.size()))}, 0);
+    line.rest = joined(words, verb_words);
+    if (line.verb == "mixed")
+        throw Stop{Exit::wrong_call, fmt::format("`scruple mixed {}` writes that line", line.rest)};
+    return line;
 }
 
 std::string as_recipe_text(const NewLine& line) {
@@ -48,13 +71,17 @@ std::string as_recipe_text(const NewLine& line) {
 }
 
 /// The line stands in the model though it is in no file yet.
-std::size_t line_in_model(const Loaded& loaded) {
+std::size_t line_in_model(const Call& call, const Loaded& loaded) {
     const auto& log = loaded.checked.model.log;
-    for (std::size_t i = log.size(); i-- > 0;)
-        if (log[i].place.file >= loaded.asked && log[i].ml) return i;
-    throw Stop{Exit::wrong_call, fmt::format("how much? `scruple {0}` takes a solution and a volume: `scruple {0} "
-                                             "Heron part A 1l`",
-                                             verb)};
+    for (std::size_t i = log.size(); i-- > 0;) {
+        const check::LogEntry& line = log[i];
+        const bool complete =
+            line.grams || line.ml || !line.uses.empty() || line.what == check::LogEntry::What::discarded;
+        if (line.place.file >= loaded.asked && complete) return i;
+    }
+    const CommandInfo& command = *find_command(call.command);
+    throw Stop{Exit::wrong_call, fmt::format("how much? `scruple {}` takes {}: `{}`", command.name, command.takes,
+                                             command.examples.front().call)};
 }
 
 template <class Result>
@@ -71,24 +98,26 @@ plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& 
         if (!path.empty()) held = or_stop(driver::hold(path));
         const Loaded loaded = open_for_the_bench(call, asked);
         const LogBlock block = find_log_block(loaded, call.value("--log"));
-        const std::size_t at = line_in_model(loaded);
+        const std::size_t at = line_in_model(call, loaded);
         if (std::exchange(path, loaded.sources[block.file].path) != loaded.sources[block.file].path) continue;
         plan::StockEntry entry = plan::stock_entry(loaded.checked.model, at);
         entry.text = laid_out(loaded, block, line);
         const WithLine written = with_line(loaded, block, entry.text);
         if (const auto trouble = driver::write_whole(path, written.text)) throw Stop{Exit::trouble, trouble->message};
         entry.line.where = fmt::format("{}:{}", path, written.line_number);
+        for (auto& it : entry.corrections) it.line.where = entry.line.where;
+        for (auto& it : entry.faults) it.line.where = entry.line.where;
         return entry;
     }
 }
 
 }  // namespace
 
-Outcome mixed_job(const Call& call) {
+Outcome log_line_job(const Call& call) {
     const As as = call.as();
     const NewLine line = line_of(call);
     Asked asked;
-    asked.log_line(verb, as_recipe_text(line));
+    asked.log_line(call.command, as_recipe_text(line));
     const plan::StockEntry entry = write_down(call, line, asked);
     switch (as) {
         case As::text:
