@@ -22,11 +22,6 @@ Markup head(const plan::Figure& figure, std::string_view name) {
     return element("p", line);
 }
 
-std::string with_cost(const std::string& words, const StockLot& lot) {
-    const std::string cost = words::lot_cost(lot);
-    return cost.empty() ? words : words + "; " + cost;
-}
-
 Markup block(std::string_view heading, const Markup& items) {
     return items.text.empty() ? items : html::section(heading, element("ul", "class=\"errands\"", items));
 }
@@ -37,7 +32,7 @@ Markup chemicals(const StockSheet& shelf) {
         Markup one = head(item->on_hand, words::chemical(item->name, item->form_name));
         std::vector<std::string> jars;
         for (const StockLot& lot : item->lots)
-            jars.push_back(with_cost(lot.left.with_unit() + ", " + words::lot_head(lot), lot));
+            jars.push_back(words::with_cost(words::jar_words(lot, item->lots.size() == 1), lot));
         one += html::list(jars);
         all += element("li", one);
     }
@@ -49,7 +44,7 @@ Markup solutions(const StockSheet& shelf) {
     for (const StockItem* item : words::there_is(shelf.solutions))
         for (const StockLot& lot : item->lots) {
             Markup one = head(lot.left, item->name);
-            one += element("p", with_cost(words::lot_head(lot), lot));
+            one += element("p", words::with_cost(words::batch_words(lot), lot));
             for (const std::string& warning : lot.warnings) one += element("p", element("b", "! " + warning));
             for (const std::string& remark : words::lot_remarks(lot)) one += element("p", remark);
             const auto sources = words::lot_sources(lot);

@@ -38,8 +38,7 @@ void chemicals(Sheet& sheet, const StockSheet& shelf, const AmountColumn& column
         const bool one = item->lots.size() == 1;
         sheet.item(lead_of(column, item->on_hand), words::chemical(item->name, item->form_name));
         for (const StockLot& lot : item->lots)
-            sheet.item(indent + (one ? "" : "- "), (one ? "" : lot.left.with_unit() + ", ") + words::lot_head(lot),
-                       words::lot_cost(lot));
+            sheet.item(indent + (one ? "" : "- "), words::jar_words(lot, one), words::lot_cost(lot));
     }
 }
 
@@ -51,7 +50,7 @@ void solutions(Sheet& sheet, const StockSheet& shelf, const AmountColumn& column
     for (const StockItem* item : items)
         for (const StockLot& lot : item->lots) {
             sheet.item(lead_of(column, lot.left), item->name, words::lot_cost(lot));
-            sheet.item(indent, words::lot_head(lot));
+            sheet.item(indent, words::batch_words(lot));
             for (const std::string& warning : lot.warnings) sheet.item(indent + "! ", warning);
             for (const std::string& remark : words::lot_remarks(lot))
                 sheet.item(indent, words::with_units_kept(remark));

@@ -64,20 +64,21 @@ std::vector<std::string> shelf_remarks(const StockSheet& sheet) {
     return remarks;
 }
 
-std::string lot_head(const StockLot& lot) {
-    const std::string day = plan::day_text(lot.line.day);
-    const std::string from = lot.supplier.empty() ? "" : " from " + lot.supplier;
-    switch (lot.how) {
-        case StockLot::How::received:
-            return fmt::format("received {}{}, {}", day, from, lot.made.with_unit());
-        case StockLot::How::mixed:
-            return fmt::format(
-                "mixed {}, {} old{}", day, counted_words(static_cast<std::size_t>(lot.days_old), "day", "days"),
-                lot.percent_full ? fmt::format(", {}{}% full", *lot.percent_full, plan::unit_blank) : "");
-        case StockLot::How::counted:
-            return fmt::format("counted {}, {}", day, lot.made.with_unit());
-    }
-    return {};
+std::string jar_words(const StockLot& lot, bool alone) {
+    const bool whole = lot.left.exact == lot.made.exact && lot.left.unit == lot.made.unit;
+    std::vector<std::string> words;
+    if (!alone) words.push_back(lot.left.with_unit());
+    if (!whole) words.push_back("of " + lot.made.with_unit());
+    words.push_back((lot.how == StockLot::How::received ? "received " : "counted ") + plan::day_text(lot.line.day));
+    if (!lot.supplier.empty()) words.push_back("from " + lot.supplier);
+    return listed(words, " ");
+}
+
+std::string batch_words(const StockLot& lot) {
+    if (lot.how != StockLot::How::mixed) return jar_words(lot, true);
+    const auto days = static_cast<std::size_t>(lot.days_old);
+    return fmt::format("mixed {}, {} old, {}{}% full", plan::day_text(lot.line.day), counted_words(days, "day", "days"),
+                       lot.percent_full.value_or(0), plan::unit_blank);
 }
 
 std::vector<std::string> lot_remarks(const StockLot& lot) {
@@ -105,6 +106,11 @@ std::string lot_cost(const StockLot& lot) {
     }
     if (sums.empty()) return all_known ? "" : "no price";
     return (all_known ? "" : "at least ") + listed(sums, " + ");
+}
+
+std::string with_cost(const std::string& words, const StockLot& lot) {
+    const std::string cost = lot_cost(lot);
+    return cost.empty() ? words : words + "; " + cost;
 }
 
 std::vector<const StockItem*> there_is(const std::vector<StockItem>& items) {

@@ -35,18 +35,13 @@ class ShelfComposer {
         return list_.column().words({{amount.with_unit() + "   ", list_amount}, {name, list_what}});
     }
 
-    static std::string with_cost(const std::string& words, const StockLot& lot) {
-        const std::string cost = words::lot_cost(lot);
-        return cost.empty() ? words : words + "; " + cost;
-    }
-
     void chemicals(const StockSheet& shelf) {
         const auto items = words::there_is(shelf.chemicals);
         if (!items.empty()) list_.heading(words::chemicals_heading);
         for (const StockItem* item : items) {
             std::vector<std::string> jars;
             for (const StockLot& lot : item->lots)
-                jars.push_back(with_cost(lot.left.with_unit() + ", " + words::lot_head(lot), lot));
+                jars.push_back(words::with_cost(words::jar_words(lot, item->lots.size() == 1), lot));
             list_.item(head(item->on_hand, words::chemical(item->name, item->form_name)), 0, {}, jars);
         }
     }
@@ -56,7 +51,7 @@ class ShelfComposer {
         if (!items.empty()) list_.heading(words::solutions_heading);
         for (const StockItem* item : items)
             for (const StockLot& lot : item->lots) {
-                std::vector<std::string> remarks{with_cost(words::lot_head(lot), lot)};
+                std::vector<std::string> remarks{words::with_cost(words::batch_words(lot), lot)};
                 for (const std::string& warning : lot.warnings) remarks.push_back("! " + warning);
                 for (std::string& remark : words::lot_remarks(lot)) remarks.push_back(std::move(remark));
                 const auto sources = words::lot_sources(lot);

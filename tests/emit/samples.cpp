@@ -261,9 +261,12 @@ scruple::plan::StockSheet shelf() {
     scruple::plan::StockItem sulfite;
     sulfite.name = "sodium sulfite";
     sulfite.form_name = "anhydrous";
-    sulfite.on_hand = figure(1500, "g");
-    sulfite.moves.received = sulfite.moves.on_hand = 1500;
+    sulfite.on_hand = figure(1300, "g");
+    sulfite.moves.received = 1500;
+    sulfite.moves.on_hand = 1300;
+    sulfite.moves.used = 200;
     sulfite.lots = {jar(31, 500), jar(3, 1000)};
+    sulfite.lots[0].left = figure(300, "g");
     sulfite.lots[1].cost = {{}, {"sodium sulfite (anhydrous)"}};
     scruple::plan::StockItem metol;
     metol.name = "metol";

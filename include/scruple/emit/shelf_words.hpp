@@ -21,8 +21,10 @@ inline constexpr std::string_view nothing_there = "By the log there is nothing o
 /// Which lines count, and how much wants attention; one thing a line.
 [[nodiscard]] std::vector<std::string> shelf_remarks(const plan::StockSheet& sheet);
 
-/// `received 2026-09-12 from Kiln Lane, 1000 g`; `mixed 2026-09-29, 60 days before`
-[[nodiscard]] std::string lot_head(const plan::StockLot& lot);
+/// `140 g of 1000 g received 2026-09-12 from Kiln Lane`; of one that is `alone` its amount has been said.
+[[nodiscard]] std::string jar_words(const plan::StockLot& lot, bool alone);
+/// `mixed 2026-09-29, 60 days old, 40 % full`
+[[nodiscard]] std::string batch_words(const plan::StockLot& lot);
 /// What else is known of a batch: use-by, what went through it, what is not in its cost; one thing a line.
 [[nodiscard]] std::vector<std::string> lot_remarks(const plan::StockLot& lot);
 inline constexpr std::string_view made_of = "made of";
@@ -30,6 +32,8 @@ inline constexpr std::string_view made_of = "made of";
 [[nodiscard]] std::vector<std::string> lot_sources(const plan::StockLot& lot);
 /// `1.65 EUR`, `at least 1.65 EUR`, `no price`
 [[nodiscard]] std::string lot_cost(const plan::StockLot& lot);
+/// The same behind other words.
+[[nodiscard]] std::string with_cost(const std::string& words, const plan::StockLot& lot);
 
 /// What there is something of.
 [[nodiscard]] std::vector<const plan::StockItem*> there_is(const std::vector<plan::StockItem>& items);
