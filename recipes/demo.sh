@@ -63,6 +63,11 @@ echo "The card for half a litre of Medlar part B, which makes its metaborate fro
 echo
 scruple card Medlar part B --make 500ml
 echo
+echo "Somebody mixes a litre of Sloe, in a copy of the darkroom's recipes:"
+mkdir $out/darkroom
+cp recipes/*.scruple $out/darkroom
+build/release/src/scruple mixed Sloe 1l --on 2026-12-01 --in $out/darkroom
+echo
 echo "What the log leaves of solutions on the first of December:"
 sed -n '/SOLUTIONS/,/CORRECTED/{/CORRECTED/!p}' $out/shelf.txt
 echo "Written:"

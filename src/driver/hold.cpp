@@ -46,7 +46,7 @@ Hold::~Hold() = default;
 
 std::variant<Hold, Trouble> hold(const std::filesystem::path& path) {
     while (true) {
-        auto held = std::make_unique<Hold::Locked>(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+        auto held = std::make_unique<Hold::Locked>(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
         if (!held->file || !locked(held->file.number())) return cannot_hold(path);
         if (is_still_there(held->file.number(), path)) return Hold(std::move(held));
     }

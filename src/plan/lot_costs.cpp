@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "lot_costs.hpp"
 
-#include <algorithm>
-
 namespace scruple::plan {
 
 using check::Exact;
@@ -48,8 +46,7 @@ std::map<LotId, Worth> worth_of(const Model& model, const Lots& all, const std::
             const Pouring& part = all.pourings[i];
             add_share(worth, known.at(part.of), part.measure / all.lots[part.of].made);
         }
-        const auto of_line = std::ranges::equal_range(all.shortages, lot.line, {}, &Shortage::line);
-        for (const Shortage& shortage : of_line) worth.unpriced.insert(shortage.what);
+        for (const Shortage& shortage : of_line(all.shortages, lot.line)) worth.unpriced.insert(shortage.what);
     }
     return known;
 }

@@ -15,7 +15,7 @@ struct Worth {
 };
 
 /// Of lots in all their made amount; the others are not worked out.
-[[nodiscard]] std::map<LotId, Worth> worth_of(const check::Model& model, const Lots& lots,
+[[nodiscard]] std::map<LotId, Worth> worth_of(const check::Model& model, const Lots& all,
                                               const std::vector<LotId>& wanted);
 
 }  // namespace scruple::plan

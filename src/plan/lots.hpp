@@ -3,7 +3,9 @@
 // taken first. Nothing in it is ever less than nothing: what is taken beyond is written down as wanting.
 #pragma once
 
+#include <algorithm>
 #include <map>
+#include <span>
 #include <vector>
 
 #include "stock.hpp"
@@ -124,6 +126,14 @@ class Lots {
 
     LineId line_ = 0;
 };
+
+/// Of shortages or corrections those of one line.
+template <class It>
+[[nodiscard]] std::span<const It> of_line(const std::vector<It>& all, LineId line) {
+    const auto begin = std::partition_point(all.begin(), all.end(), [line](const It& it) { return it.line < line; });
+    const auto end = std::partition_point(begin, all.end(), [line](const It& it) { return it.line == line; });
+    return {all.data() + (begin - all.begin()), static_cast<std::size_t>(end - begin)};
+}
 
 /// What is left of a lot and still takes films.
 [[nodiscard]] check::Exact usable(const Lot& lot);

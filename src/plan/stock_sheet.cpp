@@ -9,7 +9,6 @@
 namespace scruple::plan {
 
 using check::Day;
-using check::Exact;
 using check::Id;
 using check::Model;
 
@@ -106,10 +105,8 @@ StockEntry stock_entry(const Model& model, std::size_t line) {
     const auto end = line + 1 < marks.size() ? marks[line + 1] : lots.pourings_so_far();
     const bool counts = model.log[line].what == check::LogEntry::What::on_shelf;
     if (!counts) entry.shares = stock_shares(model, lots, marks[line], end);
-    for (const auto& it : std::ranges::equal_range(lots.corrections, id, {}, &Correction::line))
-        entry.corrections.push_back(correction_of(model, it));
-    for (const auto& it : std::ranges::equal_range(lots.shortages, id, {}, &Shortage::line))
-        entry.faults.push_back(fault_of(model, it));
+    for (const auto& it : of_line(lots.corrections, id)) entry.corrections.push_back(correction_of(model, it));
+    for (const auto& it : of_line(lots.shortages, id)) entry.faults.push_back(fault_of(model, it));
     return entry;
 }
 

@@ -185,6 +185,17 @@ class AtOnce(Workspace):
         self.scruple("check")
         self.assertEqual(self.names(), ["heron.scruple", "log.scruple"])
 
+    def test_laying_out_meanwhile_loses_nothing(self):
+        running = []
+        for ml in range(1, 16):
+            running.append(self.start(ml))
+            running.append(subprocess.Popen([PROGRAM, "tidy", "log.scruple"], cwd=self.folder,
+                                            stdout=subprocess.DEVNULL, stderr=subprocess.PIPE))
+        for one in running:
+            self.assertEqual((one.communicate(timeout=120)[1], one.returncode), (b"", 0))
+        volumes = re.findall(r"(?m)^ +2026-12-03 mixed +Tern (\d+) ml$", self.text("log.scruple"))
+        self.assertEqual(sorted(map(int, volumes)), list(range(1, 16)))
+
     def test_whoever_is_killed_leaves_a_whole_file_and_holds_nobody_off(self):
         chance = random.Random(1)
         done = []

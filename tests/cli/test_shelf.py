@@ -260,6 +260,32 @@ replenisher
         self.assertIn("! it has been given as much replenisher as it may get", out)
         self.assertEqual(self.batch("Plover replenisher")["left"]["exact"], "1000")
 
+    def test_which_keeping_time_holds(self):
+        """Months by the calendar: from 30 November three of them end on 29 February 2028."""
+        cases = {"3 months": ("2028-02-29", "2028-02-29"), "3 months full": ("2028-02-29", None),
+                 "2 months half full": ("2028-01-30", "2028-01-30"),
+                 "3 months full, 1 to 2 months half full": ("2028-02-29", "2027-12-30"),
+                 "3 months full, 10 days": ("2027-12-10", "2027-12-10"),
+                 "2 weeks in the tray": (None, None), None: (None, None)}
+        for keeps, (full, half) in cases.items():
+            recipe = log_books.RECIPES.replace("    keeps      3 months\n", f"    keeps {keeps}\n" if keeps else "")
+            for poured, use_by in (("99 ml", full), ("101 ml", half)):
+                self.put("a.scruple", recipe + f"""log
+    2027-11-30 mixed Dunlin 1 l
+    2027-12-01 discarded Dunlin {poured}
+""")
+                with self.subTest(keeps=keeps, poured=poured):
+                    batch = self.batch("Dunlin")
+                    self.assertEqual(batch["use_by"], use_by)
+                    self.assertNotEqual(batch["use_by_because"], "")
+
+    def test_a_working_solution_lasts_its_day(self):
+        self.put("a.scruple", log_books.RECIPES.replace("working\n", "working\n    use within 90 min\n")
+                 + "log\n    2027-11-30 mixed Linnet working 1 l\n")
+        self.assertEqual(self.batch("Linnet working")["use_by"], "2027-11-30")
+        self.assertIn("past its use-by date of 2027-11-30 by 1 day\n",
+                      self.scruple("shelf", "--on", "2027-12-01").replace("\u00a0", " "))
+
     def test_without_a_log_there_is_no_shelf(self):
         self.put("a.scruple", log_books.RECIPES)
         self.assertIn("scruple help log", self.refused("shelf"))
