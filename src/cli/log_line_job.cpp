@@ -9,6 +9,7 @@
 #include "commands.hpp"
 #include "jobs.hpp"
 #include "log_block.hpp"
+#include "log_places.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "scruple/quantity/unit.hpp"
@@ -90,6 +91,18 @@ Result or_stop(std::variant<Result, driver::Trouble> tried) {
     return std::move(std::get<Result>(tried));
 }
 
+/// As the lines stand now that there is one more in the file.
+void name_places(const Loaded& loaded, text::FileId file, std::size_t added, plan::StockEntry& entry) {
+    LogPlaces places(loaded);
+    for (auto& it : entry.shares) {
+        const std::size_t line = places.line(it.line.place);
+        const bool moved = it.line.place.file == file && line >= added;
+        it.line.where = fmt::format("{}:{}", loaded.sources[it.line.place.file].path, moved ? line + 1 : line);
+    }
+    for (auto& it : entry.corrections) it.line.where = entry.line.where;
+    for (auto& it : entry.faults) it.line.where = entry.line.where;
+}
+
 /// Read while the file is held, so that what is written has in it what others have just written.
 plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& asked) {
     std::string path;
@@ -105,8 +118,7 @@ plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& 
         const WithLine written = with_line(loaded, block, entry.text);
         if (const auto trouble = driver::write_whole(path, written.text)) throw Stop{Exit::trouble, trouble->message};
         entry.line.where = fmt::format("{}:{}", path, written.line_number);
-        for (auto& it : entry.corrections) it.line.where = entry.line.where;
-        for (auto& it : entry.faults) it.line.where = entry.line.where;
+        name_places(loaded, block.file, written.line_number, entry);
         return entry;
     }
 }

@@ -5,10 +5,13 @@
 
 namespace scruple::cli {
 
+std::size_t LogPlaces::line(const check::Place& place) {
+    const auto lines = lines_.try_emplace(place.file, loaded_.sources[place.file].bytes).first;
+    return lines->second.position(place.span.begin).line;
+}
+
 std::string LogPlaces::where(const check::Place& place) {
-    const text::Source& source = loaded_.sources[place.file];
-    const auto lines = lines_.try_emplace(place.file, source.bytes).first;
-    return fmt::format("{}:{}", source.path, lines->second.position(place.span.begin).line);
+    return fmt::format("{}:{}", loaded_.sources[place.file].path, line(place));
 }
 
 }  // namespace scruple::cli

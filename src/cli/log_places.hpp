@@ -15,6 +15,7 @@ class LogPlaces {
   public:
     explicit LogPlaces(const driver::Loaded& loaded) : loaded_(loaded) {}
 
+    [[nodiscard]] std::size_t line(const check::Place& place);
     /// `log.scruple:12`
     [[nodiscard]] std::string where(const check::Place& place);
 

@@ -16,7 +16,10 @@ void name_places(const driver::Loaded& loaded, plan::StockSheet& shelf) {
     const auto name = [&places](plan::StockLine& line) { line.where = places.where(line.place); };
     for (auto* items : {&shelf.chemicals, &shelf.solutions})
         for (auto& item : *items)
-            for (auto& lot : item.lots) name(lot.line);
+            for (auto& lot : item.lots) {
+                name(lot.line);
+                for (auto& share : lot.from) name(share.line);
+            }
     for (auto& correction : shelf.corrections) name(correction.line);
     for (auto& fault : shelf.faults) name(fault.line);
 }

@@ -54,6 +54,7 @@ Value share(const plan::StockShare& share) {
     all["amount"] = amount(share.amount);
     all["what"] = share.name;
     all["of"] = share.lot;
+    all["where"] = share.line.where;
     return all;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "log.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "capacity.hpp"
@@ -217,9 +219,14 @@ Lots lots_on(const Model& model, check::Day day) {
 }
 
 Stock stock_on(const Model& model, check::Day day, std::vector<std::string>& warnings) {
+    constexpr std::size_t most_told = 12;
     Lots lots = lots_on(model, day);
+    std::size_t unsettled = 0;
     for (const auto& shortage : lots.shortages)
-        if (!shortage.settled) warnings.push_back(shortage_words(model, shortage));
+        if (!shortage.settled && ++unsettled <= most_told) warnings.push_back(shortage_words(model, shortage));
+    if (unsettled > most_told)
+        warnings.push_back(
+            fmt::format("there are {} more such lines of the log; `scruple shelf` tells them all", unsettled - most_told));
     return std::move(lots.stock);
 }
 

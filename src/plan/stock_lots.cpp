@@ -136,7 +136,8 @@ std::vector<StockShare> stock_shares(const Model& model, const Lots& lots, std::
     std::vector<StockShare> shares;
     for (const auto& [id, measure] : sums) {
         const Lot& lot = lots.lots[id];
-        shares.push_back({stocked_figure(lot.what, measure), stocked_words(model, lot.what), lot_words(model, lot)});
+        shares.push_back({stocked_figure(lot.what, measure), stocked_words(model, lot.what), lot_words(model, lot),
+                          line_at(model, lot.line)});
     }
     return shares;
 }

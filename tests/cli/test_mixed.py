@@ -56,6 +56,15 @@ class Mixed(Workspace):
         self.mixed("Tern 1l")
         self.assertEqual(self.text("log.scruple"), LOG + "    2026-12-03 mixed      Tern 1 l\n" + AFTER)
 
+    def test_jars_are_told_with_their_lines_as_they_stand_afterwards(self):
+        behind = "\nlog\n    2026-11-01 received   sodium sulfite (anhydrous) 20 g\n"
+        self.put("log.scruple", LOG + behind)
+        document = self.json("mixed", "Tern 1 l", "--on", "2026-12-03")
+        lines = self.text("log.scruple").splitlines()
+        taken = [(share["amount"]["exact"], lines[int(share["where"].split(":")[1]) - 1].split()[0])
+                 for share in document["takes"]]
+        self.assertEqual(taken, [("20", "2026-11-01"), ("10", "2026-11-02")])
+
     def test_line_ends_and_a_missing_one(self):
         self.put("log.scruple", LOG.replace("\n", "\r\n").rstrip())
         self.mixed("Tern 1l")

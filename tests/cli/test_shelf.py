@@ -205,6 +205,27 @@ class Reading(Workspace):
         used = [batch["percent_of_capacity_used"] for batch in item["batches"]]
         self.assertEqual(used, [100, 40])  # 20 films, and 4 of 10
 
+    def test_shopping_counts_on_what_a_bath_can_still_take(self):
+        self.shelf("""| 2028-01-05 received sodium thiosulfate (pentahydrate) 1 kg
+                      | 2028-01-05 mixed Dunlin 1 l
+                      | 2028-01-06 processed 15 films 135 in Dunlin""")
+        self.put("b.scruple", """process film
+    Dunlin   5 min at 20 C
+plan January
+    2028-01-09   8 films 135 through film
+""")
+        (need,) = self.json("shopping")["solutions"]
+        # 8 films want 400 ml; 5 of 20 are left of a litre, as 250 ml are.
+        self.assertEqual([need[amount]["value"] for amount in ("needed", "on_hand", "to_mix")], [400, 250, 150])
+
+    def test_shopping_tells_a_dozen_of_many_shortages(self):
+        self.shelf("".join(f"| 2028-01-05 used metol {n} g\n" for n in range(1, 31)))
+        self.put("b.scruple", "process film\n    Dunlin   5 min at 20 C\n"
+                              "plan January\n    2028-01-09   8 films 135 through film\n")
+        told = [warning for warning in self.json("shopping")["warnings"] if "than there was" in warning]
+        self.assertEqual(len(told), 12)
+        self.assertIn("there are 18 more such lines", self.scruple("shopping").replace("\u00a0", " "))
+
     def test_costs_say_what_has_no_price_and_never_nought(self):
         out = self.shelf("""| 2028-01-05 received metol 100 g from Kiln Lane 20.00 EUR
                             | 2028-01-05 received sodium sulfite (anhydrous) 1 kg from Kiln Lane 10.00 EUR

@@ -216,7 +216,8 @@ scruple::plan::StockLine line_of(scruple::check::Day days_before, const std::str
 }
 
 scruple::plan::StockShare sulfite_share() {
-    return {figure(81, "g"), "sodium sulfite (anhydrous)", "jar of 2026-11-02 from Tidewater"};
+    return {figure(81, "g"), "sodium sulfite (anhydrous)", "jar of 2026-11-02 from Tidewater",
+            line_of(31, "log.scruple:2")};
 }
 
 scruple::plan::StockLot jar(scruple::check::Day days_before, std::int64_t grams) {

@@ -29,6 +29,7 @@ PAGES = {
     "binder-contents": ("a5", 1, BINDER),
     "binder-page": ("a5", 3, BINDER),
     "shopping": ("a5", 1, ("shopping", "December")),
+    "shelf": ("a5", 4, ("shelf", "--on", "2026-12-01")),
 }
 
 

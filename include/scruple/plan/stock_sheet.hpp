@@ -29,6 +29,7 @@ struct StockShare {
     Figure amount;
     std::string name;  ///< `sodium sulfite (anhydrous)`, `Heron part A`
     std::string lot;   ///< `jar of 2026-11-02 from Tidewater`, `batch of 2026-11-05`
+    StockLine line;    ///< that put it on the shelf
 };
 
 /// A jar, or a batch of a solution.
