@@ -93,6 +93,7 @@ std::string entry_html(const plan::StockEntry& entry) {
     for (const auto& it : entry.corrections)
         all += element("p", words::correction(it) + ": " + words::signed_amount(it.by));
     for (const auto& fault : entry.faults) all += element("p", element("b", "! " + words::not_there(fault)));
+    for (const auto& warning : entry.warnings) all += element("p", element("b", "! " + warning));
     return html::page(title, element("main", element("article", all)));
 }
 

@@ -160,6 +160,7 @@ std::string entry_json(const plan::StockEntry& entry) {
     all["takes"] = json::each(entry.shares, share);
     all["corrects"] = json::each(entry.corrections, correction);
     all["faults"] = json::each(entry.faults, fault);
+    all["warnings"] = entry.warnings;
     return json::document(all);
 }
 

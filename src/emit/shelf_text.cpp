@@ -101,6 +101,7 @@ std::string entry_text(const plan::StockEntry& entry, const TextStyle& style) {
     for (const auto& share : entry.shares) sheet.item(lead_of(column, share.amount), share.name + ", " + share.lot);
     for (const auto& it : entry.corrections) sheet.item("", words::correction(it), words::signed_amount(it.by));
     for (const auto& fault : entry.faults) sheet.item("! ", words::not_there(fault));
+    for (const auto& warning : entry.warnings) sheet.item("! ", warning);
     return sheet.take();
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 #include "capacity.hpp"
 #include "lasting.hpp"
@@ -67,6 +68,16 @@ std::string days_words(int days) {
     return fmt::format("{} {}", days, days == 1 ? "day" : "days");
 }
 
+/// `past its use-by date of 2027-01-05 by 3 days`; empty where it is not, or nobody knows. What is empty now was as
+/// good as empty before.
+std::string days_past(const Model& model, const Lot& lot, Day on) {
+    const LogEntry& line = model.log[lot.line];
+    if (line.what != LogEntry::What::mixed) return {};
+    const auto limit = use_by(model.sections[lot.what.solution], line.day, lot.left / lot.made).day;
+    if (!limit || *limit >= on) return {};
+    return fmt::format("past its use-by date of {} by {}", day_text(*limit), days_words(on - *limit));
+}
+
 void say_age(const Model& model, const Lot& lot, Day on, StockLot& row) {
     const LogEntry& line = model.log[lot.line];
     if (row.how == StockLot::How::counted) {
@@ -77,9 +88,7 @@ void say_age(const Model& model, const Lot& lot, Day on, StockLot& row) {
     const UseBy limit = use_by(model.sections[lot.what.solution], line.day, lot.left / lot.made);
     row.use_by = limit.day;
     row.use_by_because = limit.because;
-    if (limit.day && *limit.day < on)
-        row.warnings.push_back(
-            fmt::format("past its use-by date of {} by {}", day_text(*limit.day), days_words(on - *limit.day)));
+    if (std::string late = days_past(model, lot, on); !late.empty()) row.warnings.push_back(std::move(late));
 }
 
 void say_use(const Model& model, const Lot& lot, StockLot& row) {
@@ -140,6 +149,22 @@ std::vector<StockShare> stock_shares(const Model& model, const Lots& lots, std::
                           line_at(model, lot.line)});
     }
     return shares;
+}
+
+std::vector<std::string> stock_warnings(const Model& model, const Lots& lots, std::uint32_t first, std::uint32_t end,
+                                        Day on) {
+    std::set<LotId> bottles;
+    for (auto i = first; i < end; ++i)
+        if (lots.lots[lots.pourings[i].of].what.solution != check::none) bottles.insert(lots.pourings[i].of);
+    std::vector<std::string> sentences;
+    for (const LotId id : bottles) {
+        const Lot& lot = lots.lots[id];
+        const auto late = days_past(model, lot, on);
+        if (!late.empty())
+            sentences.push_back(
+                fmt::format("{}, {}, is {}", stocked_words(model, lot.what), lot_words(model, lot), late));
+    }
+    return sentences;
 }
 
 }  // namespace scruple::plan

@@ -13,6 +13,11 @@ namespace scruple::plan {
 [[nodiscard]] StockLot stock_lot(const check::Model& model, const Lot& lot, check::Day on);
 [[nodiscard]] StockCost stock_cost(const check::Model& model, const Worth& worth, const check::Exact& share);
 
+/// What there is to say of bottles that were poured from between two marks: `Heron part A, batch of 2026-11-05, is past
+/// its use-by date of 2027-01-05 by 3 days`.
+[[nodiscard]] std::vector<std::string> stock_warnings(const check::Model& model, const Lots& lots, std::uint32_t first,
+                                                      std::uint32_t end, check::Day on);
+
 /// What was poured between two marks, what came from one lot as one.
 [[nodiscard]] std::vector<StockShare> stock_shares(const check::Model& model, const Lots& lots, std::uint32_t first,
                                                    std::uint32_t end);

@@ -100,11 +100,14 @@ StockSheet stock_sheet(const Model& model, std::optional<Day> on) {
 StockEntry stock_entry(const Model& model, std::size_t line) {
     const Lots lots = lots_on(model, model.log[line].day);
     const auto id = static_cast<LineId>(line);
-    StockEntry entry{.line = line_at(model, id), .text = {}, .shares = {}, .corrections = {}, .faults = {}};
+    StockEntry entry{
+        .line = line_at(model, id), .text = {}, .shares = {}, .corrections = {}, .faults = {}, .warnings = {}};
     const auto& marks = lots.pourings_before;
     const auto end = line + 1 < marks.size() ? marks[line + 1] : lots.pourings_so_far();
     const bool counts = model.log[line].what == check::LogEntry::What::on_shelf;
     if (!counts) entry.shares = stock_shares(model, lots, marks[line], end);
+    const bool pours_away = model.log[line].what == check::LogEntry::What::discarded;
+    if (!counts && !pours_away) entry.warnings = stock_warnings(model, lots, marks[line], end, model.log[line].day);
     for (const auto& it : of_line(lots.corrections, id)) entry.corrections.push_back(correction_of(model, it));
     for (const auto& it : of_line(lots.shortages, id)) entry.faults.push_back(fault_of(model, it));
     return entry;

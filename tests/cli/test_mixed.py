@@ -51,6 +51,14 @@ class Mixed(Workspace):
         self.assertEqual(document["text"], "    2026-12-03 mixed      Tern 1 l")
         self.assertEqual([share["amount"]["exact"] for share in document["takes"]], ["30"])
 
+    def test_a_bottle_past_its_date_is_told(self):
+        self.put("heron.scruple", HERON.replace("part A\n", "part A\n    keeps   2 months\n"))
+        self.put("log.scruple", "log\n    2026-08-31 mixed  Heron part A 1 l\n    2026-08-31 mixed  Heron part B 1 l\n")
+        # Two months from 31 August end on 31 October.
+        wanted = "Heron part A, batch of 2026-08-31, is past its use-by date of 2026-10-31 by 1 day"
+        self.assertIn("! " + wanted, " ".join(self.mixed("Heron working", "1 l", on="2026-11-01").split()))
+        self.assertNotIn("past", self.mixed("Heron working", "1 l", on="2026-10-31"))
+
     def test_a_log_in_the_middle_of_a_file(self):
         self.put("log.scruple", LOG + AFTER)
         self.mixed("Tern 1l")

@@ -298,7 +298,8 @@ scruple::plan::StockEntry log_line() {
             "    2026-12-03 mixed      Lantern part A 1 l   # for <the> club",
             {sulfite_share()},
             {},
-            {shortage(false)}};
+            {shortage(false)},
+            {"bromide stock, batch of 2024-11-05, is past its use-by date of 2026-11-05 by 28 days"}};
 }
 
 std::vector<scruple::plan::Weighing> weighings() {

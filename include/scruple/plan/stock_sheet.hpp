@@ -102,6 +102,7 @@ struct StockEntry {
     std::vector<StockShare> shares;
     std::vector<StockCorrection> corrections;
     std::vector<StockFault> faults;
+    std::vector<std::string> warnings;  ///< of bottles that it takes from
 };
 [[nodiscard]] StockEntry stock_entry(const check::Model& model, std::size_t line);
 
