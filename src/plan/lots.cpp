@@ -33,6 +33,11 @@ void add(std::vector<Through>& all, const check::Use& use) {
         same->count += count;
 }
 
+/// Capacity is an estimate, and rounded where a bottle is no longer full, so that the numbers stay short.
+Exact in_short(const Exact& ml) {
+    return ml.rounded_to({1, 1000});
+}
+
 }  // namespace
 
 std::strong_ordering operator<=>(const Stocked& a, const Stocked& b) {
@@ -44,7 +49,9 @@ std::string stocked_words(const Model& model, const Stocked& what) {
 }
 
 Exact usable(const Lot& lot) {
-    return std::max(lot.left - lot.spent, Exact());
+    if (lot.spent.is_zero()) return lot.left;
+    if (lot.left == lot.made) return std::max(lot.left - lot.spent, Exact());
+    return std::max(in_short(lot.left * (1 - lot.spent / lot.made)), Exact());
 }
 
 void Lots::begin(LineId line) {
@@ -117,13 +124,10 @@ void Lots::drain(Pile& pile, const Exact& measure) {
     pile.held -= measure - rest;
 }
 
-/// What is poured out of a bath in use is as spent as what stays. Capacity is an estimate, and rounded so that the
-/// numbers stay short.
+/// What is poured out of a bath in use is as spent as what stays.
 void Lots::pour(Lot& lot, const Exact& measure) {
     const Exact before = usable(lot);
-    const Exact there_was = lot.left;
     lot.left -= measure;
-    if (!lot.spent.is_zero()) lot.spent = (lot.spent * lot.left / there_was).rounded_to({1, 1000});
     add_usable(lot, before);
 }
 
@@ -203,7 +207,7 @@ void Lots::spend(Id bath, const Exact& ml, const std::vector<check::Use>& uses) 
         Lot& lot = lots[pile.lots[pile.in_use]];
         const Exact before = usable(lot);
         const Exact part = is_last() ? rest : std::min(rest, before);
-        lot.spent += part;
+        lot.spent += lot.left == lot.made ? part : in_short(part * lot.made / lot.left);
         rest -= part;
         add_usable(lot, before);
         if (rest > 0) ++pile.in_use;

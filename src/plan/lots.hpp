@@ -38,7 +38,7 @@ struct Lot {
     LineId line = 0;
     Stocked what{};
     check::Exact made{}, left{};       ///< g or ml
-    check::Exact spent{};              ///< ml of a bath that is kept: as much of what is left takes no more films
+    check::Exact spent{};              ///< ml of `made` that take no more films, of a bath that is kept
     check::Exact replenished{};        ///< ml
     std::vector<Through> through{};    ///< of a bath that is kept
     std::uint32_t first = 0, end = 0;  ///< of the pourings that went into it

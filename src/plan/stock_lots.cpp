@@ -51,7 +51,7 @@ std::optional<Exact> percent_used(const Model& model, const Lot& lot) {
     }
     const auto& rules = check::capacity_of(model, lot.what.solution);
     if (rules.empty() || says(rules, CapacityRule::What::one_shot)) return {};
-    return lot.spent * 100 / lot.left;
+    return lot.spent * 100 / lot.made;
 }
 
 std::string through_words(const Through& through) {

@@ -195,6 +195,10 @@ class Reading(Workspace):
                       | 2028-01-07 discarded Dunlin 400 ml""")
         batch = self.batch("Dunlin")
         self.assertEqual((batch["left"]["exact"], batch["percent_of_capacity_used"]), ("600", 50))
+        # 3 films more take 150 ml of 600, which is a quarter; a count changes nothing of what has gone through.
+        self.put("b.scruple", "log\n    2028-01-08 processed 3 films 135 in Dunlin\n    2028-01-09 on shelf Dunlin 900 ml\n")
+        batch = self.batch("Dunlin")
+        self.assertEqual((batch["left"]["exact"], batch["percent_of_capacity_used"]), ("900", 75))
 
     def test_the_next_batch_takes_what_the_first_cannot(self):
         self.shelf("""| 2028-01-05 received sodium thiosulfate (pentahydrate) 1 kg
