@@ -14,6 +14,7 @@ _scruple_options() {
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --paper --in --as --out --help ;;
+    calendar) echo --bench --in --as --out --help ;;
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;
     check | chemical | help) echo --in --as --out --help ;;
@@ -48,7 +49,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping shelf mixed enter tidy chemical weigh react contents why help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -68,11 +69,11 @@ _scruple() {
         fi
         case $command in
         card | labels | scaled | contents | why | mixed) _scruple_next_words recipes ;;
-        shopping) _scruple_next_words plans ;;
+        shopping | calendar) _scruple_next_words plans ;;
         enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
         chemical) _scruple_next_words chemicals ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping shelf mixed enter tidy chemical weigh react contents why names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why names recipe part bath working replenisher
             conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

@@ -10,10 +10,14 @@
 namespace scruple::cli {
 namespace {
 
-/// What is laid out on sheets can be drawn.
-bool is_drawn(std::string_view command) {
+/// What else a command can write: what is laid out on sheets can be drawn.
+std::string other_formats(std::string_view command) {
     const CommandInfo* info = find_command(command);
-    return info != nullptr && std::ranges::find(info->options, "--paper") != info->options.end();
+    const bool drawn = info != nullptr && std::ranges::find(info->options, "--paper") != info->options.end();
+    std::string all = drawn ? ", and pdf, svg and png" : "";
+    if (command == "shopping") all += ", and csv";
+    if (command == "calendar") all += ", and ics";
+    return all;
 }
 
 }  // namespace
@@ -38,7 +42,7 @@ As Call::as() const {
     if (format == "html") return As::html;
     if (format == "json") return As::json;
     throw Stop{Exit::wrong_call, fmt::format("`--as {}` is no format of `{}`; there are text, html and json{}", format,
-                                             command, is_drawn(command) ? ", and pdf, svg and png" : "")};
+                                             command, other_formats(command))};
 }
 
 }  // namespace scruple::cli

@@ -44,7 +44,8 @@ constexpr std::array option_table{
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too; text otherwise"},
+               "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too, for shopping csv, for "
+               "the calendar ics; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
@@ -140,6 +141,7 @@ constexpr CommandInfo scaled_command{
 constexpr Options shopping_options = {"--paper", "--in", "--as", "--out"};
 constexpr Examples shopping_examples = {
     {"scruple shopping December", "the list for the plan called December"},
+    {"scruple shopping December --as csv --out december.csv", "the same as rows for a spreadsheet"},
     {"scruple shopping December --as pdf --paper a5 --out december.pdf", "the same on sheets to take along"},
 };
 constexpr CommandInfo shopping_command{
@@ -147,7 +149,8 @@ constexpr CommandInfo shopping_command{
     "[PLAN]",
     "say what has to be mixed and bought for a plan",
     "Counts from the films and sheets of the plan through its processes to chemicals, less what the log says is on "
-    "hand, rounded up to the packs of your suppliers. The only plan there is need not be named.",
+    "hand, and chooses the packs with which goods and postage together cost the least. The only plan there is need not "
+    "be named.",
     shopping_options,
     shopping_examples};
 
@@ -196,6 +199,21 @@ constexpr CommandInfo enter_command{
     "a log; `scruple help log` shows such lines. It is written as `scruple mixed` writes.",
     mixed_options,
     enter_examples};
+
+constexpr Options calendar_options = {"--bench", "--in", "--as", "--out"};
+constexpr Examples calendar_examples = {
+    {"scruple calendar December", "which solution to mix on which day of the plan, and into which bottles"},
+    {"scruple calendar December --as ics --out december.ics", "the same as events for a calendar program"},
+};
+constexpr CommandInfo calendar_command{
+    "calendar",
+    "[PLAN]",
+    "say on which days of a plan to mix what",
+    "Nothing is used past its keeping time. Of all ways to do that, the one with the fewest days of weighing, then the "
+    "fewest mixings. What is made of other solutions and water alone is diluted on the day of its use. The only plan "
+    "there is need not be named.",
+    calendar_options,
+    calendar_examples};
 
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
@@ -300,10 +318,10 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,  card_command,     binder_command,   labels_command,
-                                   scaled_command, shopping_command, shelf_command,    mixed_command,
-                                   enter_command,  tidy_command,     chemical_command, weigh_command,
-                                   react_command,  contents_command, why_command,      help_command};
+constexpr std::array command_table{check_command,    card_command,     binder_command, labels_command, scaled_command,
+                                   shopping_command, calendar_command, shelf_command,  mixed_command,  enter_command,
+                                   tidy_command,     chemical_command, weigh_command,  react_command,  contents_command,
+                                   why_command,      help_command};
 
 }  // namespace
 

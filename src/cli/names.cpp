@@ -135,6 +135,11 @@ Id find_plan(const Loaded& loaded, const std::string& name) {
     return id_in(loaded.checked.model.plan_names, "plan", name, plan_names(loaded));
 }
 
+Id asked_plan(const Call& call, const Loaded& loaded) {
+    if (call.words.empty() && loaded.checked.model.plans.size() == 1) return 0;
+    return find_plan(loaded, call.name());
+}
+
 Id find_bench(const Loaded& loaded, const std::string& name) {
     return id_in(loaded.checked.model.bench_names, "bench", name, bench_names(loaded));
 }

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "call.hpp"
 #include "scruple/driver/driver.hpp"
 
 namespace scruple::cli {
@@ -19,6 +20,8 @@ struct Meant {
 /// Each throws Stop with the nearest spelling, or with what there is, for a name that is not there.
 [[nodiscard]] Meant find_solution(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_plan(const driver::Loaded& loaded, const std::string& name);
+/// The plan that a call names; the only one there is need not be named.
+[[nodiscard]] check::Id asked_plan(const Call& call, const driver::Loaded& loaded);
 [[nodiscard]] check::Id find_bench(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_chemical(const driver::Loaded& loaded, const std::string& name);
 /// With the form that the name stands for (`washing soda`), or none.

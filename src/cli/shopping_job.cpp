@@ -8,22 +8,15 @@
 #include "workspace.hpp"
 
 namespace scruple::cli {
-namespace {
-
-// The only plan there is need not be named.
-check::Id plan_of(const Call& call, const driver::Loaded& loaded) {
-    if (call.words.empty() && loaded.checked.model.plans.size() == 1) return 0;
-    return find_plan(loaded, call.name());
-}
-
-}  // namespace
 
 Outcome shopping_job(const Call& call) {
     const auto printing = asked_printing(call);
-    const As as = printing ? As::text : call.as();
+    const bool rows = call.value("--as") == "csv";
+    const As as = printing || rows ? As::text : call.as();
     const driver::Loaded loaded = open_for_the_bench(call);
-    const plan::ShoppingList list = plan::shopping_list(loaded.checked.model, plan_of(call, loaded));
+    const plan::ShoppingList list = plan::shopping_list(loaded.checked.model, asked_plan(call, loaded));
     if (printing) return {Exit::fine, drawing().shopping_to_paper(list, *printing), {}};
+    if (rows) return {Exit::fine, emit::shopping_csv(list), {}};
     switch (as) {
         case As::text:
             return {Exit::fine, emit::shopping_text(list, {width_of(Stream::out)}), {}};

@@ -43,10 +43,11 @@ Markup errand(const ChemicalNeed& need) {
     if (bought) line += amount_of(words::packs(need), name);
     Markup all = element("p", line);
     if (bought && !words::comes_along(need))
-        all += element("p", fmt::format("from {}, {}", need.supplier, words::money(need.cost, need.currency)));
+        all += element("p", fmt::format("{}, {}", words::from_whom(need), words::money(need.cost, need.currency)));
     const std::string other = words::other_form(need);
     if (!other.empty()) all += element("p", other);
     all += element("p", words::reckoning(need));
+    for (const std::string& line : words::why_packs(need)) all += element("p", line);
     all += html::list(need.because);
     return element("li", all);
 }

@@ -27,16 +27,33 @@ Value solution(const plan::SolutionNeed& need) {
     return all;
 }
 
+Value packs(const plan::PackRow& row) {
+    Value all;
+    all["supplier"] = row.supplier;
+    all["pack"] = row.pack;
+    all["count"] = row.count;
+    return all;
+}
+
+Value next_best(const plan::ChemicalNeed& need) {
+    if (!need.next_best) return nullptr;
+    Value all;
+    all["packs"] = json::each(need.next_best->packs, packs);
+    all["more"] = money(need.next_best->more, need.currency);
+    return all;
+}
+
 Value bought(const plan::ChemicalNeed& need) {
     if (words::errand_of(need) != Errand::buy) return nullptr;
     Value all;
-    all["supplier"] = need.supplier;
     all["form"] = json::text_or_null(need.buy_form.empty() ? need.form_name : need.buy_form);
     all["amount"] = json::figure(need.buy_form.empty() ? need.to_buy : need.to_buy_as);
-    all["pack"] = need.pack;
-    all["packs"] = need.packs;
+    all["packs"] = json::each(need.packs, packs);
+    all["along_with"] = json::text_or_null(need.along_with);
     all["cost"] = money(need.cost, need.currency);
     all["left_over"] = json::figure(need.left_over);
+    all["filled_up"] = need.filled_up;
+    all["next_best"] = next_best(need);
     return all;
 }
 

@@ -42,10 +42,11 @@ void errand(Sheet& sheet, const ChemicalNeed& need, std::size_t column) {
     const std::size_t indent = bought ? column + 6 : 2;
     const bool paid = bought && !words::comes_along(need);
     sheet.item(lead, name_of(need), paid ? words::money(need.cost, need.currency) : "");
-    if (paid) sheet.indented(indent, "from " + need.supplier);
+    if (paid) sheet.indented(indent, words::from_whom(need));
     const std::string other = words::other_form(need);
     if (!other.empty()) sheet.indented(indent, other);
     sheet.indented(indent, words::reckoning(need));
+    for (const std::string& line : words::why_packs(need)) sheet.indented(indent, line);
     because(sheet, indent, need.because);
     sheet.blank();
 }

@@ -3,9 +3,23 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "scruple/emit/words.hpp"
 
 namespace scruple::emit::words {
+
+namespace {
+
+/// `1 × 500 g from Kiln Lane and 2 × 25 g from Drysalter`
+std::string with_suppliers(const std::vector<plan::PackRow>& packs) {
+    std::string all;
+    for (const auto& row : packs)
+        all += fmt::format("{}{} from {}", all.empty() ? "" : " and ", words::packs(row), row.supplier);
+    return all;
+}
+
+}  // namespace
 
 std::string shopping_title(const plan::ShoppingList& list) {
     return "Shopping for " + list.plan;
@@ -25,16 +39,44 @@ std::string money(const quantity::Exact& value, const std::string& currency) {
 
 Errand errand_of(const plan::ChemicalNeed& need) {
     if (need.to_buy.value <= 0) return Errand::enough;
-    return need.supplier.empty() ? Errand::nobody_sells : Errand::buy;
+    return need.packs.empty() && need.along_with.empty() ? Errand::nobody_sells : Errand::buy;
 }
 
 bool comes_along(const plan::ChemicalNeed& need) {
-    return errand_of(need) == Errand::buy && need.packs == 0;
+    return errand_of(need) == Errand::buy && need.packs.empty();
+}
+
+std::string packs(const plan::PackRow& row) {
+    return fmt::format("{}{}×{}{}", row.count, plan::unit_blank, plan::unit_blank, row.pack);
 }
 
 std::string packs(const plan::ChemicalNeed& need) {
     if (comes_along(need)) return "—";
-    return fmt::format("{}{}×{}{}", need.packs, plan::unit_blank, plan::unit_blank, need.pack);
+    std::string all;
+    for (const auto& row : need.packs) all += (all.empty() ? "" : " + ") + packs(row);
+    return all;
+}
+
+std::string from_whom(const plan::ChemicalNeed& need) {
+    if (std::ranges::adjacent_find(need.packs, std::ranges::not_equal_to{}, &plan::PackRow::supplier) ==
+        need.packs.end())
+        return "from " + need.packs.front().supplier;
+    return with_suppliers(need.packs);
+}
+
+std::vector<std::string> why_packs(const plan::ChemicalNeed& need) {
+    std::vector<std::string> lines;
+    if (need.packs.empty()) return lines;
+    if (need.filled_up) lines.emplace_back("more than is needed, since so the postage is saved");
+    if (!need.next_best) {
+        lines.emplace_back("nobody sells it in another pack");
+        return lines;
+    }
+    const std::string other = with_suppliers(need.next_best->packs);
+    lines.push_back(need.next_best->more.is_zero() ? fmt::format("at the same cost: {}", other)
+                                                   : fmt::format("next best: {}; the whole list then costs {} more",
+                                                                 other, money(need.next_best->more, need.currency)));
+    return lines;
 }
 
 std::string reckoning(const plan::ChemicalNeed& need) {

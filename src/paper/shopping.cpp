@@ -59,9 +59,10 @@ class Composer {
         if (bought) what.push_back({words::packs(need) + "   ", list_amount});
         what.push_back({name, list_what});
         std::vector<std::string> remarks;
-        if (paid) remarks.push_back("from " + need.supplier);
+        if (paid) remarks.push_back(words::from_whom(need));
         if (std::string other = words::other_form(need); !other.empty()) remarks.push_back(std::move(other));
         remarks.push_back(words::reckoning(need));
+        for (std::string& line : words::why_packs(need)) remarks.push_back(std::move(line));
         const std::string cost = paid ? words::money(need.cost, need.currency) : "";
         Block head = bought ? list_.column().row({{what, {{cost, strong}}}, {list_cost_width}, false, true})
                             : list_.column().words(what);

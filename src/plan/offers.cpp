@@ -10,27 +10,18 @@ using check::Model;
 
 namespace {
 
-// More packs than anyone counts; beyond it the number would not fit.
-constexpr std::int64_t most_packs = 1'000'000'000;
+/// What whole packs of one offer cost, and leave.
+struct Price {
+    const Offer* offer = nullptr;
+    Exact cost, left;
+};
 
-std::optional<Purchase> purchase(const Offer& offer, const Exact& wanted) {
-    const Exact packs = (wanted / offer.pack.measure).ceil();
-    if (packs > most_packs) return std::nullopt;
-    const auto count = static_cast<std::int64_t>(packs.to_double());
-    return Purchase{offer, count, packs * offer.price->price.value, packs * offer.pack.measure - wanted};
-}
-
-bool better(const Purchase& a, const Purchase& b, std::string_view currency) {
-    const auto rank = [currency](const Purchase& purchase) {
-        const auto& price = purchase.offer.price->price;
-        return std::tuple(price.currency != currency, price.currency, purchase.cost, purchase.left,
-                          purchase.offer.supplier->name);
+bool better(const Price& a, const Price& b, std::string_view currency) {
+    const auto rank = [currency](const Price& price) {
+        const std::string_view in = price.offer->price->price.currency;
+        return std::tuple(in != currency, in, price.cost, price.left, price.offer->supplier->name);
     };
     return rank(a) < rank(b);
-}
-
-void keep_better(std::optional<Purchase>& best, const std::optional<Purchase>& other, std::string_view currency) {
-    if (other && (!best || better(*other, *best, currency))) best = other;
 }
 
 }  // namespace
@@ -45,20 +36,21 @@ std::vector<Offer> all_offers(const Model& model) {
     return offers;
 }
 
-std::optional<Purchase> cheapest(const std::vector<Offer>& offers, const Amount& wanted, std::string_view currency) {
-    std::optional<Purchase> best;
-    for (const auto& offer : offers)
-        if (offer.pack.ware == wanted.ware) keep_better(best, purchase(offer, wanted.measure), currency);
-    return best;
-}
-
-std::optional<Purchase> cheapest_instead(const Model& model, const std::vector<Offer>& offers, const Amount& wanted,
-                                         std::string_view currency) {
-    std::optional<Purchase> best;
-    for (const auto& offer : offers)
-        if (const auto rate = in_place_of(model, wanted.ware, offer.pack.ware))
-            keep_better(best, purchase(offer, wanted.measure * *rate), currency);
-    return best;
+std::optional<BoughtAs> bought_as(const Model& model, const std::vector<Offer>& offers, const Amount& wanted,
+                                  std::string_view currency) {
+    std::optional<Price> best;
+    for (const auto& offer : offers) {
+        const bool own = offer.pack.ware == wanted.ware;
+        const auto rate = own ? Exact(1) : in_place_of(model, wanted.ware, offer.pack.ware);
+        if (!rate) continue;
+        const Exact measure = wanted.measure * *rate;
+        const Exact packs = (measure / offer.pack.measure).ceil();
+        const Price price{&offer, packs * offer.price->price.value, packs * offer.pack.measure - measure};
+        const bool best_is_own = best && best->offer->pack.ware == wanted.ware;
+        if (!best || own > best_is_own || (own == best_is_own && better(price, *best, currency))) best = price;
+    }
+    if (!best) return std::nullopt;
+    return BoughtAs{best->offer->pack.ware, best->offer->price->price.currency};
 }
 
 }  // namespace scruple::plan

@@ -48,6 +48,7 @@ class Demand {
     Demand(const Model& model, std::vector<std::string>& warnings) : model_(model), warnings_(warnings) {}
 
     void add_day(Day day, Id bath, const std::vector<Use>& uses) {
+        first_use_.try_emplace(bath, day);
         add(bath, day, bath_draws(model_, bath, uses, warnings_));
         auto& fill = fills_[bath];
         fill = std::max(fill, fill_of(model_, bath, uses));
@@ -68,13 +69,14 @@ class Demand {
     Wanted& entry_for(Id solution) {
         const auto found = std::ranges::find(wanted_, solution, &Wanted::solution);
         if (found != wanted_.end()) return *found;
-        return wanted_.emplace_back(Wanted{solution, {}, {}});
+        return wanted_.emplace_back(Wanted{solution, {}, {}, {}});
     }
 
     void add(Id solution, Day day, const std::vector<Draw>& draws) {
         for (const auto& draw : draws) {
             Wanted& wanted = entry_for(solution);
             wanted.ml += draw.ml;
+            wanted.by_day[day] += draw.ml;
             wanted.because.push_back(fmt::format("{} on {}: {}", draw.what, day_text(day), draw.how));
         }
     }
@@ -84,6 +86,7 @@ class Demand {
         if (model_.sections[bath].replenish) return;
         Wanted& wanted = entry_for(bath);
         if (wanted.ml >= fill) return;
+        wanted.by_day[first_use_.at(bath)] += fill - wanted.ml;
         wanted.ml = fill;
         wanted.because.push_back(fmt::format("{} at once, to fill the tank", volume_words(fill)));
     }
@@ -98,6 +101,7 @@ class Demand {
             baths = std::max(baths, (topped_up / (fill * *rule.at_most_ml / *rule.at_most_per_ml)).ceil());
         Wanted& wanted = entry_for(bath);
         wanted.ml += fill * baths;
+        wanted.by_day[first_use_.at(bath)] += fill * baths;
         wanted.because.push_back(fmt::format("{} × {}, replenished with {}", quantity::exact_text(baths),
                                              volume_words(fill), volume_words(topped_up)));
     }
@@ -106,6 +110,7 @@ class Demand {
     std::vector<std::string>& warnings_;
     std::vector<Wanted> wanted_;
     std::map<Id, Exact> fills_, topped_up_;
+    std::map<Id, Day> first_use_;
 };
 
 }  // namespace

@@ -2,6 +2,7 @@
 // The three steps of a shopping list: solutions, chemicals, purchases.
 #pragma once
 
+#include <map>
 #include <vector>
 
 #include "offers.hpp"
@@ -15,6 +16,7 @@ struct Wanted {
     check::Id solution = check::none;
     check::Exact ml;
     std::vector<std::string> because;
+    std::map<check::Day, check::Exact> by_day{};  ///< the same ml, by the day on which they must be there
 };
 
 /// What the days of the plan take of each bath and replenisher, in the order of first use.
@@ -32,9 +34,22 @@ struct ChemicalWanted {
 [[nodiscard]] std::vector<ChemicalWanted> mix_down(const check::Model& model, const std::vector<Wanted>& wanted,
                                                    Stock& stock, const std::vector<Offer>& offers, ShoppingList& list);
 
+/// One chemical on its way to a row of the list.
+struct ShoppingRow {
+    Amount to_buy;
+    ChemicalNeed need;
+};
+
 /// What is on hand of the chemicals, and packs for the rest; fills `list.chemicals`, `postage` and `totals`.
 void buy(const check::Model& model, const std::vector<ChemicalWanted>& wanted, Stock& stock,
          const std::vector<Offer>& offers, ShoppingList& list);
+
+/// Packs for what the rows have to buy, and postage and totals of them. `currency` comes before every other.
+void choose_packs(const check::Model& model, const std::vector<Offer>& offers, std::string_view currency,
+                  std::vector<ShoppingRow>& rows, ShoppingList& list);
+
+/// `sodium sulfite (anhydrous)`
+[[nodiscard]] std::string title_of(const ChemicalNeed& need);
 
 /// To the tenth of a g or ml above, since less would be too little.
 [[nodiscard]] Figure rounded_up(const check::Exact& measure, bool by_volume);

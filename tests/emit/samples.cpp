@@ -176,26 +176,25 @@ scruple::plan::ShoppingList december() {
                        figure(1, "l"),
                        figure({7, 5}, "l"),
                        {"6 films 135 on 2026-12-03: 6 × 250 ml", "4 films 120 on 2026-12-10: 4 × 225 ml"}}};
-    scruple::plan::ChemicalNeed sulfite{0,
-                                        0,
-                                        "sodium sulfite",
-                                        "anhydrous",
-                                        figure(900, "g"),
-                                        figure(180, "g"),
-                                        figure(720, "g"),
-                                        "heptahydrate",
-                                        figure(1440, "g"),
-                                        "Tidewater",
-                                        "500 g",
-                                        3,
-                                        {267, 10},
-                                        "EUR",
-                                        figure(60, "g"),
-                                        {"Lantern part A 1.4 l: 126 g"}};
+    scruple::plan::ChemicalNeed sulfite;
+    sulfite.name = "sodium sulfite";
+    sulfite.form_name = "anhydrous";
+    sulfite.needed = figure(900, "g");
+    sulfite.on_hand = figure(180, "g");
+    sulfite.to_buy = figure(720, "g");
+    sulfite.buy_form = "heptahydrate";
+    sulfite.to_buy_as = figure(1440, "g");
+    sulfite.packs = {{"Tidewater", "500 g", 3, {267, 10}}};
+    sulfite.cost = {267, 10};
+    sulfite.currency = "EUR";
+    sulfite.next_best = {{{"Tidewater", "500 g", 2, {178, 10}}, {"Ropewalk", "1 kg", 1, 12}}, {31, 10}};
+    sulfite.left_over = figure(60, "g");
+    sulfite.because = {"Lantern part A 1.4 l: 126 g"};
     scruple::plan::ChemicalNeed metol = sulfite;
     metol.name = "metol";
-    metol.form_name = metol.buy_form = metol.supplier = metol.pack = "";
-    metol.packs = 0;
+    metol.form_name = metol.buy_form = "";
+    metol.packs.clear();
+    metol.next_best.reset();
     scruple::plan::ChemicalNeed bromide = metol;
     bromide.name = "potassium bromide";
     bromide.to_buy = figure(0, "g");

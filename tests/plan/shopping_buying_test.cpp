@@ -32,21 +32,21 @@ supplier Quay
 )";
     const Workspace little(sulfite_for("30", prices));  // 300 g: 3 × 3.00 = 9.00 against 11.00
     const auto small = need_of(little.list(), "sodium sulfite");
-    CHECK(small.packs == 3);
-    CHECK(small.pack == "100 g");
+    CHECK(small.packs.at(0).count == 3);
+    CHECK(small.packs.at(0).pack == "100 g");
     CHECK(small.cost == 9);
     CHECK(small.left_over.exact == 0);
     const Workspace much(sulfite_for("40", prices));  // 400 g: 4 × 3.00 = 12.00 against 11.00
     const auto large = need_of(much.list(), "sodium sulfite");
-    CHECK(large.packs == 1);
-    CHECK(large.pack == "1 kg");
+    CHECK(large.packs.at(0).count == 1);
+    CHECK(large.packs.at(0).pack == "1 kg");
     CHECK(large.cost == 11);
     CHECK(large.left_over.exact == 600);
 }
 
 TEST_CASE("at the same cost the pack that leaves less is bought, then the supplier that comes first by name") {
     const auto supplier_of = [](const std::string& prices) {
-        return need_of(Workspace(sulfite_for("25", prices)).list(), "sodium sulfite").supplier;
+        return need_of(Workspace(sulfite_for("25", prices)).list(), "sodium sulfite").packs.at(0).supplier;
     };
     CHECK(supplier_of("supplier Quay\n    sodium sulfite (anhydrous)   500 g   6.00 EUR\n"
                       "supplier Wharf\n    sodium sulfite (anhydrous)   300 g   6.00 EUR\n") == "Wharf");
@@ -60,7 +60,7 @@ TEST_CASE("packs in avoirdupois ounces are counted in grams") {
         sulfite_for("30", "supplier Quay\n    sodium sulfite (anhydrous)   4 oz av   2.50 EUR\n"));
     const auto list = workspace.list();
     const auto& need = need_of(list, "sodium sulfite");
-    CHECK(need.packs == 3);
+    CHECK(need.packs.at(0).count == 3);
     CHECK(need.cost == Exact(15, 2));
     CHECK(shown(need.left_over) == "40.1 g");  // 40.194… rounded down
 }
@@ -133,10 +133,10 @@ TEST_CASE("a form that nobody sells is bought as another one, out of the same pa
     // 50 g anhydrous are 50 × 124.003 / 105.988 = 58.499 g monohydrate; with the other 50 g, 108.499 g: two packs.
     CHECK(asked.buy_form == "monohydrate");
     CHECK(asked.to_buy_as.exact == Exact(50) * Exact(124003, 1000) / Exact(105988, 1000));
-    CHECK(asked.packs == 0);
-    CHECK(asked.supplier == "Quay");
+    CHECK(asked.packs.empty());
+    CHECK(asked.along_with == "sodium carbonate (monohydrate)");
     CHECK(asked.because.back() == "bought together with sodium carbonate (monohydrate)");
-    CHECK(sold.packs == 2);
+    CHECK(sold.packs.at(0).count == 2);
     CHECK(sold.cost == 8);
     CHECK(shown(sold.left_over) == "11.5 g");  // 120 - 108.499 = 11.501
     CHECK(list.totals.at(0).second == 8);
@@ -179,7 +179,7 @@ TEST_CASE("a solution that is sold as such is bought by volume, one that is not 
     // Two litres: 400 ml of thiosulfate, 100 ml of 28 % acid (28 ml glacial), 40 ml of 10 % bromide (4 g).
     const auto& liquid = need_of(list, "ammonium thiosulfate", "60 % w/w");
     CHECK(shown(liquid.needed) == "400 ml");
-    CHECK(liquid.packs == 1);
+    CHECK(liquid.packs.at(0).count == 1);
     CHECK(shown(liquid.left_over) == "600 ml");
     CHECK(shown(need_of(list, "acetic acid").needed) == "28 ml");
     CHECK(shown(need_of(list, "acetic acid").left_over) == "472 ml");
@@ -191,7 +191,7 @@ TEST_CASE("a liquid in packs by weight is counted by its density") {
     // 400 ml at 1.25 g/ml are 500 g: one pack of 500 g, nothing left.
     const auto list =
         Workspace(fixer("supplier Quay\n    ammonium thiosulfate (60 % w/w)   500 g   6.00 EUR\n")).list();
-    CHECK(need_of(list, "ammonium thiosulfate", "60 % w/w").packs == 1);
+    CHECK(need_of(list, "ammonium thiosulfate", "60 % w/w").packs.at(0).count == 1);
     CHECK(need_of(list, "ammonium thiosulfate", "60 % w/w").left_over.exact == 0);
 }
 
@@ -238,12 +238,45 @@ log
     CHECK(on_hand("10") == "9 ml");  // 4 ml of 10 % hold as much as 8 ml of 5 %
 }
 
+TEST_CASE("packs of two sizes and two suppliers, whatever the whole list costs the least with; and the next best") {
+    // 60 films, 600 g. Quay alone: 1 kg 13 + 5 = 18, or 500 g + 100 g 7 + 3 + 5 = 15. Wharf's 100 g at 2 costs 4 more.
+    const auto list = Workspace(sulfite_for("60",
+                                            "supplier Quay\n    postage 5.00 EUR\n"
+                                            "    sodium sulfite (anhydrous)   1 kg    13.00 EUR\n"
+                                            "    sodium sulfite (anhydrous)   500 g    7.00 EUR\n"
+                                            "    sodium sulfite (anhydrous)   100 g    3.00 EUR\n"
+                                            "supplier Wharf\n    postage 5.00 EUR\n"
+                                            "    sodium sulfite (anhydrous)   100 g    2.00 EUR\n"))
+                          .list();
+    const auto& need = need_of(list, "sodium sulfite");
+    REQUIRE(need.packs.size() == 2);
+    CHECK(need.packs[0].pack == "500 g");
+    CHECK(need.packs[1].pack == "100 g");
+    CHECK(list.totals.at(0).second == 15);
+    REQUIRE(need.next_best.has_value());
+    CHECK(need.next_best->packs.at(0).supplier == "Wharf");  // 6 × 2 + 5 = 17
+    CHECK(need.next_best->packs.at(0).count == 6);
+    CHECK(need.next_best->more == 2);
+    CHECK_FALSE(need.filled_up);
+}
+
+TEST_CASE("a pack more than is needed is bought where the postage that it saves is dearer") {
+    const auto list = Workspace(sulfite_for("10",
+                                            "supplier Quay\n    postage 5.00 EUR, none over 8 EUR\n"
+                                            "    sodium sulfite (anhydrous)   100 g   4.00 EUR\n"))
+                          .list();
+    CHECK(need_of(list, "sodium sulfite").packs.at(0).count == 2);
+    CHECK(need_of(list, "sodium sulfite").filled_up);
+    CHECK(list.postage.empty());
+    CHECK(list.totals.at(0).second == 8);
+}
+
 TEST_CASE("of two currencies the one that the workspace names first is paid") {
     const auto list = Workspace(sulfite_for("10",
                                             "supplier Quay\n    sodium sulfite (anhydrous)   100 g   8.00 EUR\n"
                                             "supplier Wharf\n    sodium sulfite (anhydrous)   100 g   1.00 CHF\n"))
                           .list();
-    CHECK(need_of(list, "sodium sulfite").supplier == "Quay");
+    CHECK(need_of(list, "sodium sulfite").packs.at(0).supplier == "Quay");
 }
 
 }  // namespace

@@ -78,7 +78,7 @@ log
     CHECK(solution_of(list, "Heron part A").to_mix.exact == 200);
     CHECK(need_of(list, "sodium sulfite").to_buy.exact == 0);
     CHECK(need_of(list, "sodium sulfite").left_over.exact == 482);
-    CHECK(need_of(list, "sodium sulfite").supplier.empty());
+    CHECK(need_of(list, "sodium sulfite").packs.empty());
     CHECK(need_of(list, "metol").to_buy.exact == Exact(1, 2));
     CHECK(need_of(list, "sodium carbonate", "anhydrous").needed.exact == 7);  // 175 ml of B
 }
@@ -418,7 +418,7 @@ plan one
     CHECK(Workspace(recipe).list().chemicals.empty());
     const auto list = Workspace(recipe + "\nsupplier Quay\n    water (distilled)   5 l   3.00 EUR\n").list();
     CHECK(shown(need_of(list, "water", "distilled").needed) == "500 ml");
-    CHECK(need_of(list, "water", "distilled").packs == 1);
+    CHECK(need_of(list, "water", "distilled").packs.at(0).count == 1);
 }
 
 TEST_CASE("a chain of a hundred thousand recipes is followed to its end") {

@@ -10,6 +10,7 @@
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/contents_sheet.hpp"
 #include "scruple/plan/label.hpp"
+#include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/react.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/stock_sheet.hpp"
@@ -47,6 +48,14 @@ struct BinderPage {
 [[nodiscard]] std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style);
 [[nodiscard]] std::string shopping_html(const plan::ShoppingList& list);
 [[nodiscard]] std::string shopping_json(const plan::ShoppingList& list);
+/// RFC 4180; no cell of it is a formula to a spreadsheet.
+[[nodiscard]] std::string shopping_csv(const plan::ShoppingList& list);
+
+[[nodiscard]] std::string calendar_text(const plan::MixingCalendar& calendar, const TextStyle& style);
+[[nodiscard]] std::string calendar_html(const plan::MixingCalendar& calendar);
+[[nodiscard]] std::string calendar_json(const plan::MixingCalendar& calendar);
+/// RFC 5545: days of mixing, last days of use, days on which what is left is discarded.
+[[nodiscard]] std::string calendar_ics(const plan::MixingCalendar& calendar);
 
 [[nodiscard]] std::string shelf_text(const plan::StockSheet& shelf, const TextStyle& style);
 [[nodiscard]] std::string shelf_html(const plan::StockSheet& shelf);

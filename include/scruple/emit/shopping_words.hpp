@@ -4,6 +4,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "scruple/plan/shopping.hpp"
 
@@ -29,6 +30,11 @@ enum class Errand { buy, nobody_sells, enough };
 [[nodiscard]] bool comes_along(const plan::ChemicalNeed& need);
 /// `2 × 500 g`; a dash where it comes along with another row.
 [[nodiscard]] std::string packs(const plan::ChemicalNeed& need);
+[[nodiscard]] std::string packs(const plan::PackRow& row);
+/// `from Tidewater`, or which packs from whom.
+[[nodiscard]] std::string from_whom(const plan::ChemicalNeed& need);
+/// Why these packs and no others, in a line or two; nothing for what comes along.
+[[nodiscard]] std::vector<std::string> why_packs(const plan::ChemicalNeed& need);
 /// `needed 900 g, on hand 180 g, to buy 720 g; 280 g will be left`
 [[nodiscard]] std::string reckoning(const plan::ChemicalNeed& need);
 [[nodiscard]] std::string reckoning(const plan::SolutionNeed& need);

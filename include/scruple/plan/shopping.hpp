@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // From a plan of what will be shot and printed to what must be bought.
 //
-// Right and simple: each chemical is bought alone, from whoever makes the whole of it cheapest in packs of
-// one size, postage added once a supplier. Nothing is said of expiry or of the best calendar.
+// Packs of all chemicals are chosen together, so that goods and postage cost the least (packs.hpp).
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,18 +22,33 @@ struct SolutionNeed {
     std::vector<std::string> because;  ///< `6 films 135 on 2026-12-03: 6 × 250 ml`
 };
 
+/// So many packs from one supplier.
+struct PackRow {
+    std::string supplier, pack;  ///< `500 g`
+    std::int64_t count = 0;
+    check::Exact cost;  ///< count × price
+};
+
+/// The cheapest list on which this chemical comes in other packs.
+struct NextBest {
+    std::vector<PackRow> packs;
+    check::Exact more;  ///< that the whole list then costs
+};
+
 struct ChemicalNeed {
     check::Id chemical = check::none, form = check::none;
     std::string name, form_name;  ///< as the recipes ask for it
     Figure needed, on_hand, to_buy;
-    std::string buy_form;        ///< the form that is sold, where it is another one …
-    Figure to_buy_as;            ///< … and how much of that
-    std::string supplier, pack;  ///< empty where nobody sells it
-    std::int64_t packs = 0;
-    check::Exact cost;  ///< packs × price
-    std::string currency;
-    Figure left_over;                  ///< after the month
-    std::vector<std::string> because;  ///< `Heron part A 2.4 l: 216 g`
+    std::string buy_form;               ///< the form that is sold, where it is another one …
+    Figure to_buy_as;                   ///< … and how much of that
+    std::vector<PackRow> packs;         ///< empty where nobody sells it, or where it …
+    std::string along_with;             ///< … comes out of the packs of this chemical
+    check::Exact cost;                  ///< of all its packs
+    std::string currency;               ///< empty where nothing is bought
+    std::optional<NextBest> next_best;  ///< none where no other packs would do
+    bool filled_up = false;             ///< a pack more than is needed, since postage is saved by it
+    Figure left_over;                   ///< after the month
+    std::vector<std::string> because;   ///< `Heron part A 2.4 l: 216 g`
 };
 
 struct PostageRow {

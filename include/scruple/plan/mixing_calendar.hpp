@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// Which solution to mix on which day of a plan, how much of it, and into which bottles.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scruple/check/model.hpp"
+#include "scruple/plan/calendar.hpp"
+#include "scruple/plan/figure.hpp"
+
+namespace scruple::plan {
+
+struct BottleRow {
+    std::int64_t count = 0;
+    Figure size;
+};
+
+/// One solution mixed on one day.
+struct Mixing {
+    std::string name;
+    Figure volume;
+    bool weighed = false;  ///< else it is diluted or mixed from others
+    std::vector<BottleRow> bottles;
+    check::Day last_use = 0;           ///< the last day for which it is mixed
+    std::optional<check::Day> use_by;  ///< none: it is used on the day
+    std::string keeps;                 ///< `5 months full`; why it is mixed on the day, where it is
+    std::vector<check::Day> used_on;
+};
+
+struct MixingDay {
+    check::Day day = 0;
+    std::vector<Mixing> mixings;  ///< what others are made of comes first
+};
+
+struct MixingCalendar {
+    std::string plan;
+    std::vector<MixingDay> days;  ///< every day on which anything is mixed or diluted
+    std::size_t weighing_days = 0, mixings = 0;
+    bool proven = true;
+    std::vector<std::string> notes;
+};
+
+/// `bench`: whose bottles; none: of any size.
+[[nodiscard]] MixingCalendar mixing_calendar(const check::Model& model, check::Id plan, check::Id bench);
+
+/// The fewest bottles that hold a volume with the least air in them; of two ways, the larger ones. Empty where there
+/// are no sizes.
+[[nodiscard]] std::vector<std::pair<std::int64_t, check::Exact>> bottles_for(const check::Exact& ml,
+                                                                             const std::vector<check::Exact>& sizes);
+
+}  // namespace scruple::plan

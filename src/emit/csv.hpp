@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// Rows of cells as RFC 4180 has them, fit for a spreadsheet.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace scruple::emit::csv {
+
+/// A cell of words. One that a spreadsheet would take for a formula gets an apostrophe in front, so that it is read as
+/// words.
+[[nodiscard]] std::string words(std::string_view text);
+
+/// With its line end; each cell is as `words` or a figure of ours gives it.
+[[nodiscard]] std::string row(const std::vector<std::string>& cells);
+
+}  // namespace scruple::emit::csv

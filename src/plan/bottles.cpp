@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <tuple>
+
+#include "scruple/plan/mixing_calendar.hpp"
+
+namespace scruple::plan {
+
+using check::Exact;
+
+namespace {
+
+using Row = std::vector<std::int64_t>;
+
+/// Air first, then the number of bottles.
+class Filling {
+  public:
+    Filling(std::vector<Exact> sizes) : sizes_(std::move(sizes)), counts_(sizes_.size()) {}
+
+    const Row& run(const Exact& ml) {
+        fill(0, ml, 0);
+        return best_;
+    }
+
+  private:
+    void fill(std::size_t at, const Exact& left, std::int64_t bottles) {
+        if (left <= 0) {
+            const std::pair<Exact, std::int64_t> worth(-left, bottles);
+            if (best_.empty() || worth < worth_) {
+                best_ = counts_;
+                worth_ = worth;
+            }
+            return;
+        }
+        // A drum that is bottled by the spoonful is not worth every way to do it.
+        if (at == sizes_.size() || ++steps_ > 50'000) return;
+        const auto most = static_cast<std::int64_t>((left / sizes_[at]).ceil().to_double());
+        for (std::int64_t count = most; count >= 0; --count) {
+            counts_[at] = count;
+            fill(at + 1, left - sizes_[at] * count, bottles + count);
+        }
+        counts_[at] = 0;
+    }
+
+    std::vector<Exact> sizes_;
+    Row counts_, best_;
+    std::pair<Exact, std::int64_t> worth_;
+    std::int64_t steps_ = 0;
+};
+
+}  // namespace
+
+std::vector<std::pair<std::int64_t, Exact>> bottles_for(const Exact& ml, const std::vector<Exact>& sizes) {
+    std::vector<Exact> largest_first(sizes);
+    std::ranges::sort(largest_first, std::greater{});
+    largest_first.erase(std::ranges::unique(largest_first).begin(), largest_first.end());
+    std::erase_if(largest_first, [](const Exact& size) { return size <= 0; });
+    if (largest_first.empty() || ml <= 0 || ml / largest_first.front() > 1000) return {};
+    const Row counts = Filling(largest_first).run(ml);
+    std::vector<std::pair<std::int64_t, Exact>> rows;
+    for (std::size_t i = 0; i < counts.size(); ++i)
+        if (counts[i] > 0) rows.emplace_back(counts[i], largest_first[i]);
+    return rows;
+}
+
+}  // namespace scruple::plan
