@@ -24,6 +24,9 @@ namespace {
 
 using ByDay = std::map<Day, Exact>;
 
+// A bottle is half empty for longer than it is full: the time for half full holds from the day of mixing on.
+const Exact opened = 0;
+
 /// One solution of the plan: what it is made of, and the days for which it is needed.
 struct Made {
     Id solution = check::none;
@@ -62,7 +65,7 @@ class Calendar {
     [[nodiscard]] Made looked_up(Id solution) const {
         Made made{solution, false, false, {}, {}};
         constexpr Day some_day = 0;
-        const auto last = use_by(model_.sections[solution], some_day, 1).day;
+        const auto last = use_by(model_.sections[solution], some_day, opened).day;
         made.keeps = last && *last > some_day;
         const auto ingredients = ingredients_of(model_, solution, 1);
         for (const auto& ingredient : ingredients.list) {
@@ -104,7 +107,7 @@ class Calendar {
         Day low = day - longest, high = day;
         while (low < high) {
             const Day middle = low + (high - low) / 2;
-            if (*use_by(model_.sections[made.solution], middle, 1).day >= day)
+            if (*use_by(model_.sections[made.solution], middle, opened).day >= day)
                 high = middle;
             else
                 low = middle + 1;
@@ -168,7 +171,7 @@ class Calendar {
         mixing.volume = rounded_up(ml, true);
         mixing.weighed = made.weighed;
         mixing.last_use = mixing.used_on.back();
-        const auto last = use_by(model_.sections[made.solution], day, 1);
+        const auto last = use_by(model_.sections[made.solution], day, opened);
         mixing.keeps = last.because;
         if (!made.keeps || mixing.last_use == day) return;
         mixing.use_by = last.day;
@@ -194,7 +197,7 @@ class Calendar {
 void say_what_is_taken_as_known(MixingCalendar& calendar) {
     calendar.notes.emplace_back(
         "what is on hand is used first, on the earliest days; `scruple shelf` says how long it keeps");
-    calendar.notes.emplace_back("each bottle is taken as full until its day; once opened, use it up");
+    calendar.notes.emplace_back("every bottle is counted as half full from the day on which it is mixed");
     if (!calendar.proven)
         calendar.notes.emplace_back(
             "there are too many sets of days to go through them all: the days are as few as can "
