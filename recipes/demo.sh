@@ -58,6 +58,8 @@ scruple card Medlar part B --make 500ml --as json --out $out/medlar-part-b.json
 scruple scaled Medlar --make 500ml --out $out/medlar-500ml.scruple
 scruple shopping December --out $out/shopping-december.txt
 scruple shopping December --as html --out $out/shopping-december.html
+scruple shopping December --as csv --out $out/shopping-december.csv
+scruple calendar December --as ics --out $out/mixing-december.ics
 
 echo "The card for half a litre of Medlar part B, which makes its metaborate from borax and lye:"
 echo

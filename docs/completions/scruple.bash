@@ -13,7 +13,7 @@ _scruple_options() {
     contents) echo --at --instead --from-shelf --variant --in --as --out --help ;;
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
-    shopping) echo --paper --in --as --out --help ;;
+    shopping) echo --with --without --against --paper --in --as --out --help ;;
     calendar) echo --bench --in --as --out --help ;;
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;
@@ -61,7 +61,8 @@ _scruple() {
         COMPREPLY=($(compgen -W "$(_scruple_names chemicals)" -- "$current"))
         COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
     --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
-    --make | --films | --sheets | --area | --with | --variant | --mixed | --on | --note | --at | --as-form) ;;
+    --against) _scruple_next_words plans ;;
+    --make | --films | --sheets | --area | --with | --without | --variant | --mixed | --on | --note | --at | --as-form) ;;
     *)
         if [[ $current == -* ]]; then
             COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))

@@ -74,6 +74,13 @@ void Asked::uses(std::string_view option, const std::string& item) {
     add(option, item, "water 1 l\nlog\n1970-01-01 processed ", " in " + name_for(option, sources_.size()));
 }
 
+void Asked::work(std::string_view option, const std::string& line) {
+    refuse_what_is_no_line(option, line);
+    const bool has_day = line.starts_with("each ") || (line.size() > 10 && line[4] == '-' && line[7] == '-');
+    sources_.push_back({std::string(option), fmt::format("plan {}\n    {}{}\n", name_for(option, sources_.size()),
+                                                         has_day ? "" : "1970-01-01 ", line)});
+}
+
 void Asked::log_line(std::string_view command, const std::string& line) {
     refuse_what_is_no_line(command, line);
     sources_.push_back({std::string(command), "log\n" + line + "\n"});

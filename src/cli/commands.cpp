@@ -15,7 +15,11 @@ constexpr std::array option_table{
                "enough for these sheets; may be said several times"},
     OptionInfo{"--area", "AREA", 1, false, "--area \"0.5 m2\"", "enough for this area of film or paper"},
     OptionInfo{"--with", "AMOUNT", 1, false, "--with \"metol 43 g\"",
-               "what there is of a chemical: as much as it allows; for `react` several, with commas between them"},
+               "what there is of a chemical: as much as it allows; for `react` several, with commas between them; "
+               "for `shopping` work besides the plan, such as `40 films 135 through roll film`"},
+    OptionInfo{"--without", "DAY or PROCESS", 1, true, "--without 2026-12-05",
+               "a day of the plan, or a process, that comes to nothing; may be said several times"},
+    OptionInfo{"--against", "PLAN", 1, false, "--against January", "another plan, to say what is otherwise"},
     OptionInfo{"--instead", "CHEMICAL", 1, true, "--instead \"sodium ascorbate\"",
                "what is not there, to be come by in another way; may be said several times"},
     OptionInfo{"--from-shelf", "", 0, false, "--from-shelf",
@@ -138,9 +142,11 @@ constexpr CommandInfo scaled_command{
     scaled_options,
     scaled_examples};
 
-constexpr Options shopping_options = {"--paper", "--in", "--as", "--out"};
+constexpr Options shopping_options = {"--with", "--without", "--against", "--paper", "--in", "--as", "--out"};
 constexpr Examples shopping_examples = {
     {"scruple shopping December", "the list for the plan called December"},
+    {"scruple shopping December --with \"40 films 135 through roll film\"",
+     "what forty films more would take and cost"},
     {"scruple shopping December --as csv --out december.csv", "the same as rows for a spreadsheet"},
     {"scruple shopping December --as pdf --paper a5 --out december.pdf", "the same on sheets to take along"},
 };

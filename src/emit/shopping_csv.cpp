@@ -21,6 +21,9 @@ class Rows {
                  words(row.currency), ""});
         for (const auto& [currency, cost] : list.totals)
             add({"total", "", "", "", "", "", "", "", "", "", emit::words::money(cost), words(currency), ""});
+        for (const auto& row : list.waste)
+            add({"poured off", words(row.kind), row.silver ? "with silver" : "", measure(row.volume), "", "",
+                 unit(row.volume), "", "", "", "", "", ""});
         return std::move(text_);
     }
 

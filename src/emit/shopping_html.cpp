@@ -67,6 +67,15 @@ Markup sums(const ShoppingList& list) {
     return html::section(words::cost_heading, table.take());
 }
 
+Markup waste(const ShoppingList& list) {
+    if (list.waste.empty()) return {};
+    html::Table table({"what", "volume"}, 1);
+    for (const plan::WasteRow& row : list.waste) table.row({words::waste(row), row.volume.with_unit()});
+    Markup all = table.take();
+    all += element("p", words::waste_rule);
+    return html::section(words::waste_heading, all);
+}
+
 }  // namespace
 
 std::string shopping_html(const plan::ShoppingList& list) {
@@ -78,6 +87,7 @@ std::string shopping_html(const plan::ShoppingList& list) {
     all += errands(list, Errand::nobody_sells, words::nobody_sells_heading);
     all += errands(list, Errand::enough, words::enough_heading);
     all += sums(list);
+    all += waste(list);
     all += html::section(words::warnings_heading, html::list(list.warnings));
     return html::page(title, element("main", element("article", all)));
 }

@@ -76,6 +76,14 @@ Value postage(const plan::PostageRow& row) {
     return all;
 }
 
+Value waste(const plan::WasteRow& row) {
+    Value all;
+    all["kind"] = row.kind;
+    all["volume"] = json::figure(row.volume);
+    all["holds_silver"] = row.silver;
+    return all;
+}
+
 }  // namespace
 
 std::string shopping_json(const plan::ShoppingList& list) {
@@ -88,6 +96,7 @@ std::string shopping_json(const plan::ShoppingList& list) {
     all["chemicals"] = json::each(list.chemicals, chemical);
     all["postage"] = json::each(list.postage, postage);
     all["totals"] = json::each(list.totals, [](const auto& total) { return money(total.second, total.first); });
+    all["waste"] = json::each(list.waste, waste);
     all["warnings"] = list.warnings;
     return json::document(all);
 }

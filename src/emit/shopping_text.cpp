@@ -73,6 +73,13 @@ void sums(Sheet& sheet, const ShoppingList& list) {
     for (const auto& [currency, cost] : list.totals) sheet.item("", "all together", words::money(cost, currency));
 }
 
+void waste(Sheet& sheet, const ShoppingList& list) {
+    if (list.waste.empty()) return;
+    sheet.heading(words::waste_heading);
+    for (const plan::WasteRow& row : list.waste) sheet.item("", words::waste(row), row.volume.with_unit());
+    sheet.item("", std::string(words::waste_rule));
+}
+
 }  // namespace
 
 std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style) {
@@ -85,6 +92,7 @@ std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style
     errands(sheet, list, Errand::nobody_sells, words::nobody_sells_heading);
     errands(sheet, list, Errand::enough, words::enough_heading);
     sums(sheet, list);
+    waste(sheet, list);
     if (!list.warnings.empty()) sheet.heading(words::warnings_heading);
     for (const std::string& warning : list.warnings) sheet.item("! ", warning);
     return sheet.take();

@@ -42,6 +42,10 @@ Errand errand_of(const plan::ChemicalNeed& need) {
     return need.packs.empty() && need.along_with.empty() ? Errand::nobody_sells : Errand::buy;
 }
 
+std::string waste(const plan::WasteRow& row) {
+    return row.kind + (row.silver ? ", with silver in it" : "");
+}
+
 bool comes_along(const plan::ChemicalNeed& need) {
     return errand_of(need) == Errand::buy && need.packs.empty();
 }

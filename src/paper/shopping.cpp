@@ -28,6 +28,7 @@ class Composer {
         errands(list, Errand::nobody_sells, words::nobody_sells_heading);
         errands(list, Errand::enough, words::enough_heading);
         sums(list);
+        waste(list);
         list_.warnings(words::warnings_heading, list.warnings);
         return list_.take();
     }
@@ -81,6 +82,14 @@ class Composer {
             list_.add(list_.column().row({{{{"all together", strong}}, {{words::money(cost, currency), list_amount}}},
                                           {list_cost_width}}),
                       3);
+    }
+
+    void waste(const ShoppingList& list) {
+        if (list.waste.empty()) return;
+        list_.heading(words::waste_heading);
+        for (const plan::WasteRow& row : list.waste)
+            list_.add(list_.column().row({{{{words::waste(row)}}, {{row.volume.with_unit()}}}, {list_cost_width}}), 3);
+        list_.add(list_.column().words(words::waste_rule), 3);
     }
 
     ListColumn list_;

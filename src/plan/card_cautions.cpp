@@ -36,17 +36,6 @@ std::string source_of(const Chemical& chemical) {
     return fmt::format("{}, {}", chemical.name, chemical.built_in ? "the library" : "your own entry");
 }
 
-bool is_thiosulfate(const Chemical& chemical) {
-    return chemical.name.find("thiosulfate") != std::string_view::npos ||
-           chemical.name.find("thiosulphate") != std::string_view::npos;
-}
-
-bool fixes(const Model& model, Id section, const Reach& reach) {
-    const Id recipe = model.sections[section].recipe;
-    if (recipe != check::none && model.recipes[recipe].is_a.find("fixer") != std::string_view::npos) return true;
-    return std::ranges::any_of(reach.chemicals, [&](Id id) { return is_thiosulfate(model.chemicals[id]); });
-}
-
 void add_written(const Model& model, const Reach& reach, Cautions& cautions) {
     const Id own = model.sections[reach.sections.front()].recipe;
     for (const Id id : reach.sections) {
@@ -80,7 +69,7 @@ std::vector<Caution> cautions_of(const Model& model, Id section) {
     add_written(model, reach, cautions);
     add_conversions(model, reach, cautions);
     for (const Id id : reach.chemicals) cautions.add_all(model.chemicals[id].cautions, source_of(model.chemicals[id]));
-    if (fixes(model, section, reach))
+    if (fixes(model, section))
         cautions.add("Used fixer contains silver: keep it, and ask your waste authority or a licensed carrier.",
                      every_card);
     cautions.add("Local rules decide what may go down a drain; this card does not.", every_card);

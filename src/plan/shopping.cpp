@@ -69,6 +69,7 @@ ShoppingList shopping_list(const Model& model, check::Id plan) {
     Stock stock = stock_on(model, days.front(), list.warnings);
     const auto offers = all_offers(model);
     const auto wanted = wanted_by(model, month, list.warnings);
+    list.waste = waste_of(model, wanted);
     buy(model, mix_down(model, wanted, stock, offers, list), stock, offers, list);
     return list;
 }

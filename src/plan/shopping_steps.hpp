@@ -23,6 +23,8 @@ struct Wanted {
 [[nodiscard]] std::vector<Wanted> wanted_by(const check::Model& model, const check::Plan& plan,
                                             std::vector<std::string>& warnings);
 
+[[nodiscard]] std::vector<WasteRow> waste_of(const check::Model& model, const std::vector<Wanted>& wanted);
+
 /// A chemical that the solutions ask for, in the form in which they do.
 struct ChemicalWanted {
     Amount amount;

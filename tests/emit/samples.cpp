@@ -201,6 +201,7 @@ scruple::plan::ShoppingList december() {
     list.chemicals = {sulfite, metol, bromide};
     list.postage = {{"Tidewater", {13, 2}, "EUR"}};
     list.totals = {{"EUR", {332, 10}}};
+    list.waste = {{"fixer", figure(2400, "ml"), true}, {"film developer", figure(450, "ml"), false}};
     list.warnings = {"Nobody sells metol."};
     return list;
 }

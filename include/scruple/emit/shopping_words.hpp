@@ -14,6 +14,9 @@ inline constexpr std::string_view mix_heading = "To mix";
 inline constexpr std::string_view buy_heading = "To buy";
 inline constexpr std::string_view nobody_sells_heading = "Needed, and in no price list";
 inline constexpr std::string_view enough_heading = "Enough on the shelf";
+inline constexpr std::string_view waste_heading = "To pour off when used";
+inline constexpr std::string_view waste_rule =
+    "Local rules decide where it may go; ask your waste authority about what holds silver.";
 inline constexpr std::string_view cost_heading = "What it costs";
 
 /// `Shopping for December`
@@ -25,6 +28,9 @@ inline constexpr std::string_view cost_heading = "What it costs";
 
 enum class Errand { buy, nobody_sells, enough };
 [[nodiscard]] Errand errand_of(const plan::ChemicalNeed& need);
+
+/// `fixer, with silver in it`
+[[nodiscard]] std::string waste(const plan::WasteRow& row);
 
 /// Whether it comes out of the packs that are bought for another row.
 [[nodiscard]] bool comes_along(const plan::ChemicalNeed& need);

@@ -57,6 +57,13 @@ struct PostageRow {
     std::string currency;
 };
 
+/// What is poured off after use.
+struct WasteRow {
+    std::string kind;  ///< `film developer`; the solution's name where its recipe says no kind
+    Figure volume;
+    bool silver = false;
+};
+
 struct ShoppingList {
     std::string plan;
     std::string first_day, last_day;  ///< 2026-12-03
@@ -64,6 +71,7 @@ struct ShoppingList {
     std::vector<ChemicalNeed> chemicals;  ///< by name; those with enough on hand too
     std::vector<PostageRow> postage;
     std::vector<std::pair<std::string, check::Exact>> totals;  ///< by currency
+    std::vector<WasteRow> waste;                               ///< silver-bearing kinds first
     std::vector<std::string> warnings;                         ///< what has no capacity, what nobody sells
 };
 
