@@ -53,7 +53,7 @@ class Filling {
 std::vector<std::pair<std::int64_t, Exact>> bottles_for(const Exact& ml, const std::vector<Exact>& sizes) {
     std::vector<Exact> largest_first(sizes);
     std::ranges::sort(largest_first, std::greater{});
-    largest_first.erase(std::ranges::unique(largest_first).begin(), largest_first.end());
+    largest_first.erase(std::unique(largest_first.begin(), largest_first.end()), largest_first.end());
     std::erase_if(largest_first, [](const Exact& size) { return size <= 0; });
     if (largest_first.empty() || ml <= 0 || ml / largest_first.front() > 1000) return {};
     const Row counts = Filling(largest_first).run(ml);

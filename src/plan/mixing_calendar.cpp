@@ -45,6 +45,7 @@ class Calendar {
     Calendar(const Model& model, Stock stock, const std::vector<Wanted>& wanted, const std::vector<Exact>& bottles)
         : model_(model), stock_(std::move(stock)), bottles_(bottles) {
         std::vector<Id> baths;
+        baths.reserve(wanted.size());
         for (const auto& bath : wanted) baths.push_back(bath.solution);
         for (const Id solution : in_order_of_making(model, baths)) made_.push_back(looked_up(solution));
         for (const auto& bath : wanted) made_of(bath.solution).fixed = bath.by_day;

@@ -36,7 +36,7 @@ class DaySearch {
                 windows_.push_back(window);
             }
         std::ranges::sort(days_);
-        days_.erase(std::ranges::unique(days_).begin(), days_.end());
+        days_.erase(std::unique(days_.begin(), days_.end()), days_.end());
         std::ranges::sort(windows_, {}, &MixingWindow::earliest);
         fill_next();
     }

@@ -62,7 +62,7 @@ class Ordering {
     }
 
     /// Each shop in turn: ordered from with postage, or free, or not at all.
-    void decide(std::size_t shop, Order order, ShopSet open) {
+    void decide(std::size_t shop, const Order& order, ShopSet open) {
         const auto least = least_from(0, order.from | open);
         if (!least || (best_ && order.postage + *least > best_->cost)) return;
         if (++orders_ > most_orders && best_) {

@@ -156,7 +156,7 @@ class Purchases {
     /// How much of the ware the row needs; notes it where it is not the one that was asked for.
     [[nodiscard]] Exact measure_as(ShoppingRow& row, const Ware& ware) const {
         if (row.to_buy.ware == ware) return row.to_buy.measure;
-        const Exact measure = row.to_buy.measure * in_place_of(model_, row.to_buy.ware, ware).value_or(0);
+        Exact measure = row.to_buy.measure * in_place_of(model_, row.to_buy.ware, ware).value_or(0);
         row.need.buy_form = form_words(model_, ware);
         if (row.need.buy_form.empty()) row.need.buy_form = model_.chemicals[ware.chemical].forms[ware.form].name;
         row.need.to_buy_as = rounded_up(measure, ware.by_volume);

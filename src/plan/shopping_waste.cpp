@@ -37,6 +37,7 @@ std::vector<WasteRow> waste_of(const Model& model, const std::vector<Wanted>& wa
     }
     std::ranges::stable_sort(kinds, std::greater{}, &Kind::silver);
     std::vector<WasteRow> rows;
+    rows.reserve(kinds.size());
     for (const auto& kind : kinds) rows.push_back({kind.name, rounded_up(kind.ml, true), kind.silver});
     return rows;
 }
