@@ -59,4 +59,4 @@ class Reach(Pages):
     def test_a_fault_is_found(self):
         name = self.card("Damson")
         told = self.probe(name, 'document.querySelector(".rescale label").remove();')
-        self.assertRegex(" ".join(told["faults"]), "^label)
+        self.assertRegex(" ".join(told["faults"]), r"\blabel ")
