@@ -27,6 +27,9 @@ constexpr std::array option_table{
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
+    OptionInfo{"--lines", "", 0, false, "--lines", "of one only: the facts that a comparison goes by, one a line"},
+    OptionInfo{"--git", "", 0, false, "--git",
+               "called by git, with the words that it gives to a program that compares"},
     OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
     OptionInfo{"--bottles", "NUMBERxVOLUME", 1, true, "--bottles 2x500ml",
                "one label for each bottle; may be said several times"},
@@ -222,6 +225,25 @@ constexpr CommandInfo contents_command{
     contents_options,
     contents_examples};
 
+constexpr Options compare_options = {"--lines", "--git", "--in", "--as", "--out"};
+constexpr Examples compare_examples = {
+    {"scruple compare main~3", "what has changed since, in the current folder"},
+    {"scruple compare heron.scruple heron-2.scruple", "two versions that lie side by side"},
+    {"scruple compare v1:recipes v2:recipes", "a folder at two revisions"},
+};
+constexpr CommandInfo compare_command{
+    "compare",
+    "OLD [NEW]",
+    "say what has changed between two versions, as chemistry and not as text",
+    "OLD and NEW are files, folders, or revisions that git knows, such as `main~3` or `HEAD:recipes`; without NEW, it "
+    "is "
+    "the folder as it stands. Solutions are compared by a litre of each: what they hold, pH, order, temperatures, "
+    "waits, "
+    "cautions. What is the same solution written otherwise is told as such. A file is read together with the others of "
+    "the folder.",
+    compare_options,
+    compare_examples};
+
 constexpr Options why_options = {"--make",       "--films",   "--sheets", "--area", "--with", "--instead",
                                  "--from-shelf", "--variant", "--bench",  "--in",   "--as",   "--out"};
 constexpr Examples why_examples = {
@@ -250,9 +272,9 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command, binder_command,   labels_command, scaled_command,
-                                   shopping_command, tidy_command, chemical_command, weigh_command,  react_command,
-                                   contents_command, why_command,  help_command};
+constexpr std::array command_table{check_command,    card_command,    binder_command,   labels_command, scaled_command,
+                                   shopping_command, tidy_command,    chemical_command, weigh_command,  react_command,
+                                   contents_command, compare_command, why_command,      help_command};
 
 }  // namespace
 

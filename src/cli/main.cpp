@@ -24,8 +24,8 @@ struct Job {
 constexpr Job jobs[] = {
     {"check", check_job},   {"card", card_job},         {"binder", binder_job},     {"labels", labels_job},
     {"scaled", scaled_job}, {"shopping", shopping_job}, {"tidy", tidy_job},         {"chemical", chemical_job},
-    {"weigh", weigh_job},   {"react", react_job},       {"contents", contents_job}, {"why", why_job},
-    {"help", help_job},
+    {"weigh", weigh_job},   {"react", react_job},       {"contents", contents_job}, {"compare", compare_job},
+    {"why", why_job},       {"help", help_job},
 };
 
 // Where the error stream cannot be written either, the exit status is all that is left to say.
