@@ -51,6 +51,12 @@ suite() {
     count $counts
 }
 
+# What the tests take from npm, by the versions that stand in tests/editors/package.json.
+node_setup() {
+    mkdir -p build/node && cp tests/editors/package.json build/node/ &&
+        npm install --prefix build/node --no-package-lock --no-audit --no-fund --ignore-scripts
+}
+
 format_check() {
     find src include grammar tests \( -name '*.cpp' -o -name '*.hpp' \) -exec clang-format --dry-run -Werror --ferror-limit=1 {} +
 }
@@ -84,6 +90,7 @@ fi
 
 # shellcheck disable=SC2086 # lists of packages
 check setup need $build_needs $test_needs
+check node-setup node_setup
 check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON

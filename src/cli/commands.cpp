@@ -42,8 +42,10 @@ constexpr std::array option_table{
     OptionInfo{"--between", "ACROSSxDOWN", 1, false, "--between 2.5x0",
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
-    OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards, labels and shopping pdf, svg and png too; text otherwise"},
+    OptionInfo{
+        "--as", "FORMAT", 1, false, "--as html",
+        "text, html or json; for cards, labels and shopping pdf, svg and png too, for check sarif and junit; text "
+        "otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 

@@ -25,6 +25,7 @@ void add_block(const Loaded& loaded, const check::Place& place, std::string& tex
     const auto& statements = loaded.trees[place.file].statements;
     for (std::size_t i = place.statement; i < statements.size(); ++i) {
         if (i > place.statement && std::holds_alternative<syntax::Heading>(statements[i].node)) return;
+        if (std::holds_alternative<syntax::CommentOnly>(statements[i].node)) continue;
         for (const char c : loaded.sources[place.file].at(statements[i].span))
             if (c != ' ' && c != '\t') text += c;
         text += '\n';
