@@ -15,6 +15,7 @@ _scruple_options() {
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --paper --in --as --out --help ;;
+    language-server) echo --help ;;
     check | chemical | help) echo --in --as --out --help ;;
     esac
 }
@@ -47,7 +48,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping tidy chemical weigh react contents compare why help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping tidy chemical weigh react contents compare why language-server help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -70,7 +71,7 @@ _scruple() {
         chemical) _scruple_next_words chemicals ;;
         compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping tidy chemical weigh react contents compare why names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher
             conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

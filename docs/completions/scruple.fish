@@ -28,6 +28,7 @@ complete -c scruple -n __fish_use_subcommand -a labels -d 'bottle labels'
 complete -c scruple -n __fish_use_subcommand -a contents -d 'what a solution holds'
 complete -c scruple -n __fish_use_subcommand -a compare -d 'what has changed between two versions'
 complete -c scruple -n __fish_use_subcommand -a why -d 'where an amount comes from'
+complete -c scruple -n __fish_use_subcommand -a language-server -d 'answer an editor'
 complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a block or a fault'
 complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
 
@@ -68,4 +69,4 @@ complete -c scruple -n '__scruple_command card labels scaled contents why' -a '(
 complete -c scruple -n '__scruple_command shopping' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
 complete -c scruple -n '__scruple_command tidy compare' -F
-complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping tidy chemical weigh react contents compare why names recipe part bath working replenisher conversion bench supplier log process plan meeting format'
+complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher conversion bench supplier log process plan meeting format'

@@ -260,6 +260,19 @@ constexpr CommandInfo why_command{"why",
                                   why_options,
                                   why_examples};
 
+constexpr Examples language_server_examples = {
+    {"scruple language-server", "for an editor to start; docs/editors.md says how"},
+};
+constexpr CommandInfo language_server_command{
+    "language-server",
+    "",
+    "answer an editor that speaks the Language Server Protocol",
+    "Speaks version 3.17 of the protocol on the standard streams, about the folder that the editor names: what is "
+    "wrong as "
+    "it is typed, and edits that mend it; what a line holds; names, forms and units to complete; where a name stands.",
+    {},
+    language_server_examples};
+
 constexpr Examples help_examples = {
     {"scruple help form-not-stated", "what that message means, and what to do"},
     {"scruple help bench", "how a bench is written"},
@@ -274,9 +287,10 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,    binder_command,   labels_command, scaled_command,
-                                   shopping_command, tidy_command,    chemical_command, weigh_command,  react_command,
-                                   contents_command, compare_command, why_command,      help_command};
+constexpr std::array command_table{
+    check_command,    card_command,    binder_command,   labels_command,          scaled_command,
+    shopping_command, tidy_command,    chemical_command, weigh_command,           react_command,
+    contents_command, compare_command, why_command,      language_server_command, help_command};
 
 }  // namespace
 
