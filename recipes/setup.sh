@@ -7,7 +7,8 @@ build_needs="g++ cmake ninja-build pkgconf libfmt-dev libcli11-dev tao-pegtl-dev
     libutf8proc-dev libcairo2-dev libpango1.0-dev libqrencode-dev libmd-dev fonts-dejavu-core fonts-droid-fallback"
 
 test_needs="doctest-dev units openbabel python3 python3-periodictable python3-jsonschema clang-format clang-tidy
-    shellcheck mandoc bash zsh fish poppler-utils qpdf zbar-tools python3-pil git libxml2-utils nodejs npm"
+    shellcheck mandoc bash zsh fish poppler-utils qpdf zbar-tools python3-pil git libxml2-utils nodejs npm
+    neovim vim emacs-nox"
 
 coverage_needs="gcovr"
 

@@ -20,7 +20,6 @@ def match(group, pattern, more=""):
 
 
 def syntax():
-    inside = "contains=@scrupleInLine"
     number = r"[-+−]?%([½¼¾⅓⅔⅛⅜⅝⅞]|\d+%([½¼¾⅓⅔⅛⅜⅝⅞]|\.\d+|[/⁄]\d+|[ \t]+\d+[/⁄]\d+)?)"
     before = r"[0-9A-Za-z_.,/:]@1<!"
     text = ('" SPDX-License-Identifier: MIT\n" Recipe text of Scruple. Made from grammar/scruple.peg by grammar/editors/generate.py.\n'
@@ -31,7 +30,7 @@ def syntax():
     text += match("scrupleStep", rf"^[ \t]+\zs%({words(peg.step_words())})%([ \t#]|$)@=")
     text += match("scrupleJoining", rf"[ \t]@1<=%({words(peg.other_words())}|{words(peg.weekdays())})%([ \t,#]|$)@=")
     text += match("scrupleNumber", rf"{before}{number}%([0-9A-Za-z_.])@!")
-    text += match("scrupleUnit", rf"[0-9½¼¾⅓⅔⅛⅜⅝⅞][ \t]*\zs%({peg.units(Vim())})")
+    text += match("scrupleUnit", rf"%({peg.units(Vim())})", "contained")
     text += match("scrupleNumber", rf"{before}{number}%([ \t]*%({peg.units(Vim())}))@=", "nextgroup=scrupleUnit skipwhite")
     text += match("scrupleDate", rf"{before}\d\d\d\d-\d\d-\d\d%([ \t,)#]|$)@=")
     text += match("scrupleForm", r"\([^()]*\)", "contains=scrupleNumber,scrupleUnit")
@@ -42,5 +41,4 @@ def syntax():
                         ("Joining", "Operator"), ("Number", "Number"), ("Unit", "Type"), ("Date", "Constant"),
                         ("Form", "Identifier"), ("String", "String"), ("Comment", "Comment")]:
         text += f"highlight default link scruple{group} {link}\n"
-    del inside
     return text + "\nlet b:current_syntax = 'scruple'\nlet &cpo = s:cpo_save\nunlet s:cpo_save\n"
