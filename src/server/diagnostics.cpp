@@ -49,7 +49,7 @@ Json action(const Asked& about, const Json& shown, const diagnostics::Fix& fix, 
 bool wants_quick_fixes(const Json& context) {
     if (!context.contains("only")) return true;
     for (const Json& kind : context.at("only"))
-        if (kind == "quickfix" || kind == "") return true;
+        if (kind == "quickfix" || kind == std::string()) return true;
     return false;
 }
 
