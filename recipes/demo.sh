@@ -52,6 +52,8 @@ scruple card Medlar --mixed 2026-12-01 --as pdf --paper a5 --out $out/medlar.pdf
 scruple labels Medlar --bottles 500ml --mixed 2026-12-01 --as pdf --out $out/medlar-labels.pdf
 scruple binder --paper a5 --out $out/binder >/dev/null
 scruple shopping December --as pdf --paper a5 --out $out/shopping-december.pdf
+scruple shelf --on 2026-12-01 --out $out/shelf.txt
+scruple shelf --on 2026-12-01 --as html --out $out/shelf.html
 scruple card Medlar part B --make 500ml --as json --out $out/medlar-part-b.json
 scruple scaled Medlar --make 500ml --out $out/medlar-500ml.scruple
 scruple shopping December --out $out/shopping-december.txt
@@ -61,5 +63,12 @@ echo "The card for half a litre of Medlar part B, which makes its metaborate fro
 echo
 scruple card Medlar part B --make 500ml
 echo
+echo "Somebody mixes a litre of Sloe, in a copy of the darkroom's recipes:"
+mkdir $out/darkroom
+cp recipes/*.scruple $out/darkroom
+build/release/src/scruple mixed Sloe 1l --on 2026-12-01 --in $out/darkroom
+echo
+echo "What the log leaves of solutions on the first of December:"
+sed -n '/SOLUTIONS/,/CORRECTED/{/CORRECTED/!p}' $out/shelf.txt
 echo "Written:"
 printf '  %s\n' "$out"/*

@@ -15,6 +15,8 @@ _scruple_options() {
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --paper --in --as --out --help ;;
+    shelf) echo --on --paper --in --as --out --help ;;
+    mixed | enter) echo --on --note --log --in --as --out --help ;;
     language-server) echo --help ;;
     check | chemical | help) echo --in --as --out --help ;;
     esac
@@ -48,10 +50,11 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping tidy chemical weigh react contents compare why language-server help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping shelf mixed enter tidy chemical weigh react contents compare why language-server help --help --version" -- "$current"))
         return
     fi
     case $previous in
+    --log) COMPREPLY=($(compgen -f -X '!*.scruple' -- "$current")) ;;
     --in) COMPREPLY=($(compgen -d -- "$current")) ;;
     --out) COMPREPLY=($(compgen -f -- "$current")) ;;
     --as) COMPREPLY=($(compgen -W "text html json" -- "$current")) ;;
@@ -59,19 +62,20 @@ _scruple() {
         COMPREPLY=($(compgen -W "$(_scruple_names chemicals)" -- "$current"))
         COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
     --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
-    --make | --films | --sheets | --area | --with | --variant | --mixed | --at | --as-form) ;;
+    --make | --films | --sheets | --area | --with | --variant | --mixed | --on | --note | --at | --as-form) ;;
     *)
         if [[ $current == -* ]]; then
             COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))
             return
         fi
         case $command in
-        card | labels | scaled | contents | why) _scruple_next_words recipes ;;
+        card | labels | scaled | contents | why | mixed) _scruple_next_words recipes ;;
         shopping) _scruple_next_words plans ;;
+        enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
         chemical) _scruple_next_words chemicals ;;
         compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher
             conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

@@ -3,9 +3,9 @@
 
 #include <algorithm>
 #include <array>
-#include <string_view>
 
 #include "scruple/check/making.hpp"
+#include "vessels.hpp"
 
 namespace scruple::check {
 namespace {
@@ -16,6 +16,7 @@ constexpr double least_ml = 1e-3;  // of what is weighed into an empty vessel
 
 /// Something with its volume, in grams and moles all told.
 struct Portion {
+    using Share = double;
     double ml = 0;
     std::vector<Content> all{};  ///< g and mol, not by the litre
     std::optional<double> celsius{};
@@ -37,6 +38,12 @@ struct Portion {
         ml += more.ml * share;
         for (const auto& content : more.all) add(content, share);
     }
+    [[nodiscard]] double volume() const { return ml; }
+    [[nodiscard]] Portion part(double share) const {
+        Portion some;
+        some.add(*this, share);
+        return some;
+    }
     [[nodiscard]] Moment mix() const {
         Moment result{.contents = all, .ml = ml, .celsius = celsius};
         const double per_litre = 1000 / std::max(ml, least_ml);
@@ -48,29 +55,20 @@ struct Portion {
     }
 };
 
-struct Beaker {
-    std::string_view name{};
-    Portion in{};
-    Portion full{};   ///< when it was closed
-    double left = 1;  ///< of the full one, as a share
-};
-
 class Walker {
   public:
     Walker(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
            const std::function<void(const Moment&, const Place&)>& show)
-        : model_(model), section_(section), variant_(variant), table_(table), show_(show), beakers_(1) {}
+        : model_(model), section_(section), variant_(variant), table_(table), show_(show) {}
 
     void run() {
         for (const auto& line : section_.lines) std::visit([this](const auto& it) { take(it); }, line);
     }
 
   private:
-    static constexpr std::size_t main = 0;
-
     void take(const Action& action) {
         const bool tempers = action.verb == Action::Verb::cool || action.verb == Action::Verb::warm;
-        if (tempers && action.celsius) beakers_[open_].in.celsius = action.celsius->high.to_double();
+        if (tempers && action.celsius) vessels_.open().celsius = action.celsius->high.to_double();
     }
 
     void take(const Addition& addition) {
@@ -84,7 +82,7 @@ class Walker {
     [[nodiscard]] double measure_of(const Addition& addition) const {
         const double measure = measure_now(addition, variant_).to_double();
         if (addition.how != Addition::How::to_make) return measure;
-        return std::max(measure - beakers_[open_].in.ml, 0.0);
+        return std::max(measure - vessels_.open().ml, 0.0);
     }
 
     [[nodiscard]] Portion portion_of(const Addition& addition) {
@@ -117,8 +115,8 @@ class Walker {
     }
 
     void goes_in(const Portion& portion, const Place& place, Id put_in = none, Id form = none) {
-        const Portion before = beakers_[open_].in;
-        beakers_[open_].in.add(portion, 1);
+        const Portion before = vessels_.open();
+        vessels_.open().add(portion, 1);
         if (portion.all.empty() && before.all.empty()) return;
         for (const double share : shares_gone_in) {
             const bool part_alone = share < 1 && (before.ml <= 0 || portion.all.empty());
@@ -133,38 +131,7 @@ class Walker {
     }
 
     void take(const VesselMove& move) {
-        if (move.what == VesselMove::What::apart) {
-            open_ = find(move.vessel);
-            return;
-        }
-        close();
-        if (move.what == VesselMove::What::pour_in) pour(find(move.vessel), move);
-    }
-
-    void close() {
-        if (open_ == main) return;
-        beakers_[open_].full = beakers_[open_].in;
-        beakers_[open_].left = 1;
-        open_ = main;
-    }
-
-    void pour(std::size_t from, const VesselMove& move) {
-        auto& beaker = beakers_[from];
-        double asked = beaker.left;
-        if (move.share) asked = move.share->to_double();
-        if (move.ml && beaker.full.ml > 0) asked = move.ml->to_double() / beaker.full.ml;
-        const double share = std::min(asked, beaker.left);
-        beaker.left -= share;
-        Portion poured;
-        poured.add(beaker.full, share);
-        goes_in(poured, move.place);
-    }
-
-    std::size_t find(std::string_view name) {
-        for (std::size_t i = 1; i < beakers_.size(); ++i)
-            if (beakers_[i].name == name) return i;
-        beakers_.push_back({.name = name});
-        return beakers_.size() - 1;
+        if (const auto poured = vessels_.move(move)) goes_in(poured->contents, move.place);
     }
 
     const Model& model_;
@@ -172,8 +139,7 @@ class Walker {
     std::size_t variant_;
     ContentsTable& table_;
     const std::function<void(const Moment&, const Place&)>& show_;
-    std::vector<Beaker> beakers_;  ///< the main one first
-    std::size_t open_ = main;
+    Vessels<Portion> vessels_;
 };
 
 }  // namespace

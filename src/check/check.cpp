@@ -210,11 +210,7 @@ class Checker {
     void judge() {
         judge_circles(
             model(), [this](Id id) { return notes_[id].takes_solutions; }, out());
-        for (Id id = first_section_; id < model().sections.size(); ++id) {
-            if (!notes_[id].has_open_amount) continue;
-            auto section_reader = reader(model().sections[id].place.file, out());
-            find_amounts(section_reader, model(), id);
-        }
+        for (const auto& recipe : model().recipes) find_open_amounts(recipe);
         // What one solution holds is kept for all that are made of it, by each worker for itself.
         std::vector<std::vector<ContentsTable>> tables(workers_);
         const Encounters encounters(model());
@@ -231,6 +227,15 @@ class Checker {
             found[id] = encounters_in(model(), encounters, id, tables[worker.number]);
         });
         judge_meetings(model(), encounters, found, tables.front(), out());
+    }
+
+    void find_open_amounts(const Recipe& recipe) {
+        std::vector<Id> open;
+        for (const Id id : recipe.sections)
+            if (notes_[id].has_open_amount) open.push_back(id);
+        if (open.empty()) return;
+        auto recipe_reader = reader(recipe.place.file, out());
+        find_amounts(recipe_reader, model(), recipe.sections, std::move(open));
     }
 
     const Workspace& workspace_;

@@ -48,7 +48,9 @@ class ChemicalReader {
                   .molar_mass = chemistry::molar_mass(*formula),
                   .sold_as = {},
                   .place = reader_.place(form.formula),
-                  .called = {reader_.normal(reader_.text(form.name))}};
+                  .called = {reader_.normal(reader_.text(form.name))},
+                  .room_per_gram = {},
+                  .molar_mass_off = chemistry::molar_mass_off(*formula)};
         for (const auto& name : syntax::Tree::run(reader_.tree.names, form.also)) {
             made.also.push_back(reader_.text(name));
             made.called.push_back(reader_.normal(made.also.back()));

@@ -3,6 +3,7 @@
 #include "scruple/check/contents.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "contents_table.hpp"
 #include "give_or_take.hpp"
@@ -35,8 +36,9 @@ const ContentsTable::Known& ContentsTable::of(Id section) {
 ContentsTable::Known ContentsTable::work_out(const Section& section) {
     Known known{{}, !section.broken};
     const auto variant = variant_of(section);
-    const double ml = made_ml(model_, section, variant).to_double();
-    if (ml <= 0) return known;
+    const Exact made = made_ml(model_, section, variant);
+    if (made <= 0) return known;
+    const double ml = made.to_double();
     known.contents.reserve(section.lines.size());
     const bool is_made = made_ != none && &section == &model_.sections[made_];
     const Exact batch = is_made ? batch_ : Exact(1);
@@ -45,6 +47,8 @@ ContentsTable::Known ContentsTable::work_out(const Section& section) {
         if (addition == nullptr || addition->chemical == model_.water) continue;
         add(known, *addition, {measure(section, i, variant), batch}, 1 / ml);
     }
+    const double of_mark = give_or_take_of_measuring(model_, false, made * batch);
+    for (auto& content : known.contents) content.give_or_take = std::hypot(content.give_or_take, of_mark);
     return known;
 }
 
@@ -79,9 +83,9 @@ Exact ContentsTable::measure(const Section& section, std::size_t line, std::size
 void ContentsTable::add(Known& known, const Addition& addition, const Portion& portion, double per_ml) {
     const Exact& measure = portion.measure;
     if (measure.is_zero()) return;
+    const double off = give_or_take(model_, addition, measure * portion.batch);
     if (addition.solution == none) {
         const auto dose = dose_of(model_, addition, measure);
-        const double off = give_or_take(model_, addition, measure * portion.batch);
         add_to(known.contents, {addition.chemical, addition.form, dose.grams.to_double() * 1000, dose.mol * 1000, off},
                per_ml);
         if (addition.by_conversion) add_leftovers(known, addition, {dose.grams, off}, per_ml);
@@ -90,7 +94,10 @@ void ContentsTable::add(Known& known, const Addition& addition, const Portion& p
     const auto part = done_.find(addition.solution);
     known.whole = known.whole && part != done_.end() && part->second.whole;
     if (part == done_.end()) return;
-    for (const auto& content : part->second.contents) add_to(known.contents, content, measure.to_double() * per_ml);
+    for (Content content : part->second.contents) {
+        content.give_or_take = std::hypot(content.give_or_take, off);
+        add_to(known.contents, content, measure.to_double() * per_ml);
+    }
 }
 
 /// What a conversion leaves beside its product. An excess is what is over of its reagent, and off by as many grams.

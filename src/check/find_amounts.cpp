@@ -1,204 +1,40 @@
 // SPDX-License-Identifier: MIT
-// Amounts written `?`, from what is expected of their solution.
+// Amounts written `?`: which of them are looked for together.
 #include <algorithm>
-#include <cmath>
-#include <numeric>
 
-#include "expected.hpp"
-#include "least_squares.hpp"
+#include "amount_search.hpp"
+#include "ingredients_of.hpp"
 #include "passes.hpp"
-#include "scruple/check/ph.hpp"
 
 namespace scruple::check {
 namespace {
 
-using diagnostics::Kind;
-
-constexpr std::size_t most_unknowns = 4;
-constexpr double ph_tolerance = 0.005;
-
-/// Six digits: two more than an expectation is held to.
-Exact rounded(double measure) {
-    const double digits = std::floor(std::log10(measure)) - 5;
-    const double step = std::pow(10, std::abs(digits));
-    return digits < 0 ? Exact(std::llround(measure * step), std::llround(step))
-                      : Exact(std::llround(measure / step)) * Exact(std::llround(step));
+/// What a solution is made of, itself last, as far as amounts of it are open.
+std::vector<Id> open_below(const Model& model, Id section, const std::vector<Id>& open) {
+    auto all = made_of(model, section, [](Id) { return false; });
+    std::erase_if(all, [&](Id id) { return id != section && std::ranges::find(open, id) == open.end(); });
+    return all;
 }
 
-std::string printed(double amount) {
-    return quantity::significant_text(amount, 4);
+void forget(std::vector<Id>& open, const std::vector<Id>& sections) {
+    std::erase_if(open, [&](Id id) { return std::ranges::find(sections, id) != sections.end(); });
 }
-
-std::string_view unit_of(Addition::By by) {
-    switch (by) {
-        case Addition::By::mass:
-            return "g";
-        case Addition::By::volume:
-            return "ml";
-        case Addition::By::amount:
-            return "mol";
-        case Addition::By::drops:
-            return "drops";
-    }
-    return "";
-}
-
-class Search {
-  public:
-    Search(Reader& reader, Model& model, Id section) : reader_(reader), model_(model), id_(section) {
-        auto& lines = model.sections[section].lines;
-        for (auto& line : lines)
-            if (auto* addition = std::get_if<Addition>(&line); addition && addition->how == Addition::How::unknown)
-                unknowns_.push_back(addition);
-    }
-
-    void run() {
-        if (unknowns_.empty()) return;
-        const auto& section = model_.sections[id_];
-        const bool enough = section.expects.size() >= unknowns_.size() && unknowns_.size() <= most_unknowns;
-        if (section.broken || !enough) return leave_open();
-        std::vector<Few<Exact>> found(unknowns_.size());
-        for (std::size_t variant = 0; variant < variants(); ++variant) {
-            variant_ = variant;
-            const auto amounts = nearest();
-            if (!amounts) return leave_open();
-            if (!met(*amounts)) return report_nearest(*amounts);
-            for (std::size_t i = 0; i < unknowns_.size(); ++i) found[i].push_back(rounded((*amounts)[i]));
-        }
-        for (std::size_t i = 0; i < unknowns_.size(); ++i) settle(*unknowns_[i], std::move(found[i]));
-    }
-
-  private:
-    [[nodiscard]] std::size_t variants() const {
-        const Id recipe = model_.sections[id_].recipe;
-        return recipe == none ? 1 : std::max<std::size_t>(model_.recipes[recipe].variants.size(), 1);
-    }
-
-    void leave_open() {
-        for (auto* addition : unknowns_) {
-            open(*addition);
-            reader_.report(Kind::amount_left_open, addition->place.span, {name(*addition)});
-        }
-    }
-    static void open(Addition& addition) {
-        addition.how = Addition::How::unknown;
-        addition.shares.clear();
-    }
-
-    [[nodiscard]] std::string name(const Addition& addition) const {
-        return addition.chemical == none ? shown_name(model_, addition.solution)
-                                         : shown_name(model_.chemicals[addition.chemical], addition.form);
-    }
-
-    /// What each expectation finds, with these amounts; nothing where it cannot be known.
-    std::optional<std::vector<double>> values(const std::vector<double>& amounts) {
-        for (std::size_t i = 0; i < unknowns_.size(); ++i) {
-            unknowns_[i]->how = Addition::How::exactly;
-            unknowns_[i]->shares.assign(variants(), rounded(amounts[i]));
-        }
-        const auto contents = check::contents(model_, id_, variant_);
-        std::vector<double> all;
-        for (const auto& expectation : model_.sections[id_].expects) {
-            const auto value = value_of(expectation, contents);
-            if (!value) return std::nullopt;
-            all.push_back(*value);
-        }
-        return all;
-    }
-
-    std::optional<double> value_of(const Expectation& expectation, const std::vector<Content>& contents) const {
-        if (expectation.ph) return ph_value_of(model_, contents, usual_celsius);
-        const auto content = content_of(model_, contents, expectation);
-        return content ? in_unit(*content, expectation.unit) : std::nullopt;
-    }
-
-    static double middle(const Expectation& expectation) {
-        return (expectation.range.low.to_double() + expectation.range.high.to_double()) / 2;
-    }
-
-    /// How far each expectation is missed: in units of pH, or as a share of what is wanted.
-    std::optional<std::vector<double>> misses(const std::vector<double>& logs) {
-        std::vector<double> amounts;
-        amounts.reserve(logs.size());
-        for (const double log : logs) amounts.push_back(std::exp(log));
-        auto all = values(amounts);
-        if (!all) return std::nullopt;
-        for (std::size_t i = 0; i < all->size(); ++i) {
-            const auto& expectation = model_.sections[id_].expects[i];
-            const double wanted = middle(expectation);
-            (*all)[i] = ((*all)[i] - wanted) / (expectation.ph || wanted == 0 ? 1 : wanted);
-        }
-        return all;
-    }
-
-    /// The amounts that come nearest, from starts over all that could be meant.
-    std::optional<std::vector<double>> nearest() {
-        const double litres = std::max(model_.sections[id_].makes_ml.to_double() / 1000, 1e-3);
-        const auto of = [this](const std::vector<double>& logs) { return misses(logs); };
-        auto best = least_squares(of, unknowns_.size(), std::log(1e-4 * litres), std::log(3e3 * litres));
-        if (!best) return std::nullopt;
-        for (double& log : *best) log = std::exp(log);
-        return best;
-    }
-
-    bool met(const std::vector<double>& amounts) {
-        const auto found = values(amounts);
-        for (std::size_t i = 0; found && i < found->size(); ++i) {
-            const auto& expectation = model_.sections[id_].expects[i];
-            const double slack = expectation.ph ? ph_tolerance : 0;
-            const bool inside = (*found)[i] >= expectation.range.low.to_double() - slack &&
-                                (*found)[i] <= expectation.range.high.to_double() + slack;
-            if (!inside && !(!expectation.ph && lies_within((*found)[i], expectation.range))) return false;
-        }
-        return found.has_value();
-    }
-
-    void settle(Addition& addition, Few<Exact> amounts) {
-        std::string text;
-        for (const auto& amount : amounts) text += (text.empty() ? "" : ", ") + printed(amount.to_double());
-        addition.how = Addition::How::exactly;
-        addition.shares = std::move(amounts);
-        addition.worked_out = true;
-        reader_.report(Kind::amount_found, addition.place.span,
-                       {name(addition), text + " " + std::string(unit_of(addition.by))});
-    }
-
-    void report_nearest(const std::vector<double>& amounts) {
-        const auto found = values(amounts);
-        std::string names, nearest;
-        for (std::size_t i = 0; i < unknowns_.size(); ++i) {
-            names += (i == 0 ? "`" : " and `") + name(*unknowns_[i]) + "`";
-            nearest += (i == 0 ? "" : " and ") + printed(amounts[i]) + " " + std::string(unit_of(unknowns_[i]->by));
-        }
-        nearest += found ? " " + gives(*found) : "";
-        for (auto* addition : unknowns_) open(*addition);
-        reader_.report(Kind::amounts_not_found, unknowns_.front()->place.span, {names, nearest});
-    }
-
-    [[nodiscard]] std::string gives(const std::vector<double>& found) const {
-        std::string text = "with";
-        for (std::size_t i = 0; i < found.size(); ++i) {
-            const auto& expectation = model_.sections[id_].expects[i];
-            const auto value = quantity::significant_text(found[i], 3);
-            text += i == 0 ? " " : ", ";
-            text += expectation.ph ? "pH " + value
-                                   : value + " " + std::string(quantity::info(expectation.unit).shown) + " " +
-                                         expected_name(model_, expectation);
-        }
-        return text;
-    }
-
-    Reader& reader_;
-    Model& model_;
-    Id id_;
-    std::size_t variant_ = 0;
-    std::vector<Addition*> unknowns_;
-};
 
 }  // namespace
 
-void find_amounts(Reader& reader, Model& model, Id section) {
-    if (model.sections[section].kind != SectionKind::conversion) Search(reader, model, section).run();
+void find_amounts(Reader& reader, Model& model, const std::vector<Id>& recipe, std::vector<Id> open) {
+    const auto try_all = [&](const std::vector<Id>& sections, bool alone) {
+        for (const Id id : sections) {
+            const auto together = alone ? std::vector{id} : open_below(model, id, open);
+            AmountSearch search(reader, model, together);
+            if (!search.can_be_tried()) continue;
+            search.run();
+            forget(open, together);
+        }
+    };
+    try_all(std::vector(open), true);
+    if (!open.empty()) try_all(recipe, false);
+    for (const Id id : open) AmountSearch(reader, model, {id}).leave_open();
 }
 
 }  // namespace scruple::check

@@ -48,8 +48,9 @@ void read_nothing(BlockContext context);  ///< lines before the first heading
 void judge_volumes(Reader& reader, Id section);
 /// That there is a conversion for each line that says `by conversion`.
 void judge_conversions(Reader& reader, Id section);
-/// Finds the amounts that are written `?` from what is expected of their solution, and puts them in.
-void find_amounts(Reader& reader, Model& model, Id section);
+/// Finds the amounts that are written `?` in the `open` ones of a recipe's sections, and puts them in: from what is
+/// expected of their solution, or else from what is expected of one that is made of it.
+void find_amounts(Reader& reader, Model& model, const std::vector<Id>& recipe, std::vector<Id> open);
 /// What its `expect pH` lines say, and acids that stand where their salts would do better.
 void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables);
 /// Whether what goes in dissolves, and goes in where it neither spoils the bath nor hurts.

@@ -129,6 +129,9 @@ struct ResolvedFormat {
 };
 [[nodiscard]] ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format);
 
+/// `part C`, `stock`: a name that one recipe's solutions may have among themselves.
+[[nodiscard]] bool begins_with_section_word(std::string_view normal);
+
 /// Says that nothing is called so, with the nearest name that there is; where the line begins with a word of the
 /// language, how a line with that word is said instead. A recipe of several solutions asks which.
 void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf wanted = NameOf::anything);

@@ -138,11 +138,6 @@ std::optional<Resolved> as_solution(Reader& reader, const syntax::Substance& sub
     return Resolved{.solution = solution};
 }
 
-bool begins_with_section_word(std::string_view normal) {
-    constexpr std::string_view words[] = {"part ", "bath ", "working", "replenisher", "stock"};
-    return std::ranges::any_of(words, [normal](std::string_view word) { return normal.starts_with(word); });
-}
-
 /// Films are called by numbers, and the number next to one is simply another film.
 std::string nearest_format(Reader& reader, std::string_view written) {
     constexpr std::string_view otherwise = "a `format` block with its `area`, or the size: `8x10 in`";
@@ -154,6 +149,11 @@ std::string nearest_format(Reader& reader, std::string_view written) {
 }
 
 }  // namespace
+
+bool begins_with_section_word(std::string_view normal) {
+    constexpr std::string_view words[] = {"part ", "bath ", "working", "replenisher", "stock"};
+    return std::ranges::any_of(words, [normal](std::string_view word) { return normal.starts_with(word); });
+}
 
 Id find_solution(const Model& model, Id recipe, const std::string& normal, std::string& key) {
     if (recipe != none && begins_with_section_word(normal)) {

@@ -82,6 +82,20 @@ bool report_which_section(Reader& reader, const syntax::Name& name, Id here) {
     return true;
 }
 
+/// `stock` or `part C` in a recipe that has other parts: which they are.
+bool report_no_such_section(Reader& reader, const syntax::Name& name, Id here) {
+    if (here == none || !begins_with_section_word(reader.normal(reader.text(name)))) return false;
+    std::vector<std::string> choices;
+    for (const Id id : reader.model.recipes[here].sections) {
+        const auto& section = reader.model.sections[id];
+        if (section.kind == SectionKind::part || section.kind == SectionKind::bath)
+            choices.push_back(section_words(section));
+    }
+    if (choices.empty()) return false;
+    reader.report(Kind::unknown_name, name.span, {reader.text(name), listed(choices)});
+    return true;
+}
+
 }  // namespace
 
 std::string listed(const std::vector<std::string>& names) {
@@ -102,6 +116,7 @@ void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf 
         reader.report(Kind::unread_fact, reader.statement_span(), {saying.keyword, saying.how});
         return;
     }
+    if (report_no_such_section(reader, name, recipe)) return;
     auto inside = known_inside(reader, written, recipe);
     if (inside.empty() && wanted != NameOf::solution) inside = nearly_named(reader, written);
     if (!inside.empty()) {

@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: MIT
 #include "scruple/check/volumes.hpp"
 
-#include <algorithm>
-
-#include "blocks.hpp"
+#include "vessels.hpp"
 
 namespace scruple::check {
 namespace {
 
-/// A second vessel: what it holds, and what it held when it was closed.
-struct Beaker {
-    std::string_view name{};
+/// What a vessel holds.
+struct Held {
+    using Share = Exact;
     Level level{};
-    Level full{};
-    Exact left = 1;        ///< of the full vessel, as a share
     bool measured = true;  ///< no line left open how much goes in
+
+    [[nodiscard]] const Exact& volume() const { return level.with_room_ml; }
+    [[nodiscard]] Held part(const Exact& share) const {
+        return {{level.liquid_ml * share, level.with_room_ml * share}, measured};
+    }
 };
 
 const Exact& share(const Addition& addition, std::size_t variant) {
@@ -31,9 +32,10 @@ class Filler {
         for (std::uint32_t i = 0; i < section_.lines.size(); ++i) {
             line_ = i;
             std::visit([this](const auto& line) { take(line); }, section_.lines[i]);
-            filling_.after.push_back(main_);
+            filling_.after.push_back(vessels_.main().level);
         }
-        if (filling_.made_up_at == none) filling_.made_ml = section_.by_parts ? section_.makes_ml : main_.with_room_ml;
+        if (filling_.made_up_at == none)
+            filling_.made_ml = section_.by_parts ? section_.makes_ml : vessels_.main().level.with_room_ml;
         return std::move(filling_);
     }
 
@@ -41,18 +43,18 @@ class Filler {
     void take(const Action&) {}
 
     void take(const Addition& addition) {
-        auto& level = open_ == SIZE_MAX ? main_ : beakers_[open_].level;
+        auto& [level, measured] = vessels_.open();
         if (addition.how == Addition::How::to_make) {
             if (addition.shares.empty()) return;
             const auto& mark = share(addition, variant_);
             level = {mark, mark};
-            if (open_ != SIZE_MAX) return;
+            if (!vessels_.main_is_open()) return;
             filling_.made_up_at = line_;
             filling_.made_ml = mark;
             return;
         }
         const bool open_amount = addition.optional || addition.shares.empty() || addition.how == Addition::How::about;
-        if (open_ != SIZE_MAX && open_amount) beakers_[open_].measured = false;
+        if (open_amount) measured = false;
         if (addition.optional) return;
         const auto dose = dose_of(model_, addition, measure_now(addition, variant_));
         level.liquid_ml += dose.room_estimated ? Exact(0) : dose.room_ml;
@@ -60,59 +62,21 @@ class Filler {
     }
 
     void take(const VesselMove& move) {
-        if (move.what == VesselMove::What::apart) {
-            open_ = find(move.vessel);
-            return;
-        }
-        close();
-        if (move.what == VesselMove::What::pour_in) pour(beakers_[find(move.vessel)], move);
-    }
-
-    void close() {
-        if (open_ == SIZE_MAX) return;
-        beakers_[open_].full = beakers_[open_].level;
-        beakers_[open_].left = 1;
-        open_ = SIZE_MAX;
-    }
-
-    /// The share of the full vessel that is asked for; of a stated volume, nothing where the vessel's is not known.
-    static Exact share_of(const VesselMove& move, const Beaker& beaker) {
-        if (move.share) return *move.share;
-        if (!move.ml) return beaker.left;
-        const auto& all = beaker.full.with_room_ml;
-        if (all.is_zero()) return 0;
-        const Exact asked = *move.ml / all;
-        return beaker.measured ? asked : std::min(asked, beaker.left);
-    }
-
-    void pour(Beaker& beaker, const VesselMove& move) {
-        const Exact asked = share_of(move, beaker);
-        const bool too_much = asked > beaker.left || beaker.left.is_zero();
+        const auto poured = vessels_.move(move);
+        if (!poured) return;
+        const auto& [contents, asked, there] = *poured;
+        const bool too_much = there.is_zero() || (asked > there && contents.measured);
         if (too_much && filling_.poured_out_at == none) filling_.poured_out_at = line_;
-        const Exact share = std::min(asked, beaker.left);
-        const Level poured{beaker.full.liquid_ml * share, beaker.full.with_room_ml * share};
-        main_.liquid_ml += poured.liquid_ml;
-        main_.with_room_ml += poured.with_room_ml;
-        beaker.level.liquid_ml -= poured.liquid_ml;
-        beaker.level.with_room_ml -= poured.with_room_ml;
-        beaker.left -= share;
-    }
-
-    std::size_t find(std::string_view name) {
-        for (std::size_t i = 0; i < beakers_.size(); ++i) {
-            if (beakers_[i].name == name) return i;
-        }
-        beakers_.push_back({.name = name});
-        return beakers_.size() - 1;
+        auto& level = vessels_.main().level;
+        level.liquid_ml += contents.level.liquid_ml;
+        level.with_room_ml += contents.level.with_room_ml;
     }
 
     const Model& model_;
     const Section& section_;
     std::size_t variant_;
     Filling filling_;
-    Level main_;
-    std::vector<Beaker> beakers_;
-    std::size_t open_ = SIZE_MAX;
+    Vessels<Held> vessels_;
     std::uint32_t line_ = 0;
 };
 

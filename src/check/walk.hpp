@@ -7,6 +7,7 @@
 
 #include "contents_table.hpp"
 #include "mix.hpp"
+#include "vessels.hpp"
 
 namespace scruple::check {
 
@@ -29,31 +30,30 @@ class Walk {
     void run(const std::function<void(const Step&)>& see);
 
     /// The main vessel when all is done.
-    [[nodiscard]] const Mix& end() const { return vessels_[0].mix; }
+    [[nodiscard]] const Mix& end() const { return vessels_.main().mix; }
     /// How warm it is then: what its last `to make` line or the last `cool` says, else 20 °C.
     [[nodiscard]] double end_celsius() const { return end_celsius_; }
 
   private:
-    struct Vessel {
-        std::string_view name{};
+    struct Held {
+        using Share = double;
         Mix mix{};
-        double left = 1;  ///< of the full vessel, as a share
         bool begun = false;
+
+        [[nodiscard]] double volume() const { return mix.ml; }
+        [[nodiscard]] Held part(double share) const;
     };
-    void step(std::uint32_t line, const Addition* addition, const VesselMove* move);
+    void step(std::uint32_t line, const Addition* addition, const std::function<void(Mix&)>& put_in);
     void put(Mix& mix, const Addition& addition);
     void act(const Action& action);
-    void shift(const VesselMove& move);
-    void pour(const VesselMove& move);
-    std::size_t find(std::string_view name);
+    void take(std::uint32_t line, const VesselMove& move);
 
     const Model& model_;
     const Section& section_;
     std::size_t variant_;
     ContentsTable& table_;
-    std::vector<Vessel> vessels_ = std::vector<Vessel>(1);  ///< the main one first
-    Mix before_;                                            ///< of the step at hand; kept for its room
-    std::size_t open_ = 0;
+    Vessels<Held> vessels_;
+    Mix before_;  ///< of the step at hand; kept for its room
     double end_celsius_ = 20;
     const std::function<void(const Step&)>* see_ = nullptr;
 };

@@ -8,7 +8,7 @@ namespace scruple::chemistry {
 namespace {
 
 constexpr std::array<std::string_view, element_count> symbols = {
-#define SCRUPLE_ELEMENT(symbol, weight) #symbol,
+#define SCRUPLE_ELEMENT(symbol, weight, give_or_take) #symbol,
 #include "scruple/chemistry/elements.inc"
 #undef SCRUPLE_ELEMENT
 };
@@ -42,11 +42,20 @@ std::optional<Element> find_element(std::string_view symbol) {
 
 const quantity::Exact& atomic_weight(Element element) {
     static const Tally weights = {
-#define SCRUPLE_ELEMENT(symbol, weight) exact_decimal(#weight),
+#define SCRUPLE_ELEMENT(symbol, weight, give_or_take) exact_decimal(#weight),
 #include "scruple/chemistry/elements.inc"
 #undef SCRUPLE_ELEMENT
     };
     return weights[element];
+}
+
+double atomic_weight_off(Element element) {
+    static constexpr std::array<double, element_count> off = {
+#define SCRUPLE_ELEMENT(symbol, weight, give_or_take) give_or_take,
+#include "scruple/chemistry/elements.inc"
+#undef SCRUPLE_ELEMENT
+    };
+    return off[element];
 }
 
 }  // namespace scruple::chemistry

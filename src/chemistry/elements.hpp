@@ -13,7 +13,7 @@
 namespace scruple::chemistry {
 
 inline constexpr std::size_t element_count = 0
-#define SCRUPLE_ELEMENT(symbol, weight) +1
+#define SCRUPLE_ELEMENT(symbol, weight, give_or_take) +1
 #include "scruple/chemistry/elements.inc"
 #undef SCRUPLE_ELEMENT
     ;

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <cmath>
+
 #include "elements.hpp"
 
 namespace scruple::chemistry {
@@ -271,6 +273,13 @@ Exact molar_mass(const Formula& formula) {
     Exact sum;
     for (const auto& [element, atoms] : formula.atoms) sum += atoms * atomic_weight(element);
     return sum;
+}
+
+double molar_mass_off(const Formula& formula) {
+    double off = 0;
+    for (const auto& [element, atoms] : formula.atoms)
+        off = std::hypot(off, atoms.to_double() * atomic_weight_off(element));
+    return formula.atoms.empty() ? 0 : off / molar_mass(formula).to_double();
 }
 
 }  // namespace scruple::chemistry

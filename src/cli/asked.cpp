@@ -21,6 +21,9 @@ bool is_asked(const driver::Loaded& loaded, text::FileId file) {
 }
 
 Stop wrong_amount(std::string_view name) {
+    if (const CommandInfo* command = find_command(name))
+        return {Exit::wrong_call,
+                fmt::format("`scruple {}` takes {}: `{}`", name, command->takes, command->examples.front().call)};
     const OptionInfo* info = nullptr;
     for (const OptionInfo& one : all_options())
         if (one.name == name) info = &one;
@@ -28,6 +31,12 @@ Stop wrong_amount(std::string_view name) {
             info == nullptr
                 ? "that is no amount of one chemical; an amount is such as `30 g sodium carbonate (anhydrous)`"
                 : fmt::format("`{}` takes {}: `{}`", name, info->takes, info->example)};
+}
+
+void refuse_what_is_no_line(std::string_view option, const std::string& typed) {
+    if (typed.find_first_of(std::string_view("\n\r\0", 3)) != std::string::npos ||
+        text::first_invalid_byte(typed) != std::string_view::npos || typed.size() > 1000)
+        throw wrong_amount(option);
 }
 
 // A message about the line that was put around the typed words says nothing to who typed them.
@@ -40,9 +49,7 @@ bool speaks_of_the_line(diagnostics::Kind kind, std::string_view option) {
 }  // namespace
 
 void Asked::add(std::string_view option, const std::string& typed, std::string_view before, std::string_view after) {
-    if (typed.find_first_of(std::string_view("\n\r\0", 3)) != std::string::npos ||
-        text::first_invalid_byte(typed) != std::string_view::npos || typed.size() > 1000)
-        throw wrong_amount(option);
+    refuse_what_is_no_line(option, typed);
     sources_.push_back({std::string(option),
                         fmt::format("recipe {}\n{}{}{}\n", name_for(option, sources_.size()), before, typed, after)});
 }
@@ -65,6 +72,11 @@ void Asked::ingredient(std::string_view option, const std::string& line) {
 
 void Asked::uses(std::string_view option, const std::string& item) {
     add(option, item, "water 1 l\nlog\n1970-01-01 processed ", " in " + name_for(option, sources_.size()));
+}
+
+void Asked::log_line(std::string_view command, const std::string& line) {
+    refuse_what_is_no_line(command, line);
+    sources_.push_back({std::string(command), "log\n" + line + "\n"});
 }
 
 void settle_asked(driver::Loaded& loaded) {

@@ -24,6 +24,9 @@ class Asked {
     /// `6 films 135`, `0.5 m2`
     void uses(std::string_view option, const std::string& item);
 
+    /// A line of the log, dated
+    void log_line(std::string_view command, const std::string& line);
+
     [[nodiscard]] const std::vector<text::Source>& sources() const { return sources_; }
 
   private:

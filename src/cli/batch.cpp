@@ -81,11 +81,15 @@ std::optional<check::Day> day(std::string_view text) {
 
 }  // namespace
 
-std::optional<check::Day> mixed_on(const Call& call) {
-    const auto text = call.value("--mixed");
+std::optional<check::Day> asked_day(const Call& call, std::string_view option) {
+    const auto text = call.value(option);
     if (!text) return std::nullopt;
-    if (const auto mixed = day(*text)) return mixed;
-    throw Stop{Exit::wrong_call, fmt::format("there is no day `{}`; a day is such as `--mixed 2026-12-03`", *text)};
+    if (const auto asked = day(*text)) return asked;
+    throw Stop{Exit::wrong_call, fmt::format("there is no day `{}`; a day is such as `{} 2026-12-03`", *text, option)};
+}
+
+std::optional<check::Day> mixed_on(const Call& call) {
+    return asked_day(call, "--mixed");
 }
 
 bool says_how_much(const Call& call) {

@@ -30,6 +30,8 @@ namespace scruple::cli {
 /// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
 void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);
 
+/// The day that an option names. Throws Stop where the calendar has no such day.
+[[nodiscard]] std::optional<check::Day> asked_day(const Call& call, std::string_view option);
 /// The day of --mixed.
 [[nodiscard]] std::optional<check::Day> mixed_on(const Call& call);
 

@@ -23,6 +23,9 @@ constexpr std::array option_table{
     OptionInfo{"--variant", "NAME", 1, false, "--variant soft", "which variant of the recipe"},
     OptionInfo{"--bench", "NAME", 1, false, "--bench Saltmarsh", "whose instruments the amounts are rounded to"},
     OptionInfo{"--mixed", "DATE", 1, false, "--mixed 2026-12-03", "the day of mixing; fills in the use-by dates"},
+    OptionInfo{"--on", "DATE", 1, false, "--on 2026-12-03", "the day that is meant"},
+    OptionInfo{"--note", "WORDS", 1, false, "--note \"for the club\"", "a comment behind the line"},
+    OptionInfo{"--log", "FILE", 1, false, "--log autumn.scruple", "which file's log, where several have one"},
     OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
@@ -42,10 +45,9 @@ constexpr std::array option_table{
     OptionInfo{"--between", "ACROSSxDOWN", 1, false, "--between 2.5x0",
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
-    OptionInfo{
-        "--as", "FORMAT", 1, false, "--as html",
-        "text, html or json; for cards, labels and shopping pdf, svg and png too, for check sarif and junit; text "
-        "otherwise"},
+    OptionInfo{"--as", "FORMAT", 1, false, "--as html",
+               "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too, for check sarif and "
+               "junit; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
@@ -151,6 +153,52 @@ constexpr CommandInfo shopping_command{
     "hand, rounded up to the packs of your suppliers. The only plan there is need not be named.",
     shopping_options,
     shopping_examples};
+
+constexpr Options shelf_options = {"--on", "--paper", "--in", "--as", "--out"};
+constexpr Examples shelf_examples = {
+    {"scruple shelf", "what is there by the last line of the log"},
+    {"scruple shelf --on 2026-12-01", "what was, or will be, there on that day, and what is past its date then"},
+};
+constexpr CommandInfo shelf_command{
+    "shelf",
+    "",
+    "say what is on the shelf by the log: jars, bottles, their age, and what does not add up",
+    "Chemicals jar by jar, then solutions bottle by bottle: when each is to be used by as full as it is now, how much "
+    "of "
+    "its capacity is gone, what it cost, and which jars it was mixed from. The oldest is taken first. What was counted "
+    "differently from what the log comes to, and lines that take more than there was, stand at the end.",
+    shelf_options,
+    shelf_examples};
+
+constexpr Options mixed_options = {"--on", "--note", "--log", "--in", "--as", "--out"};
+constexpr Examples mixed_examples = {
+    {"scruple mixed Heron part A 1l", "a litre, today"},
+    {"scruple mixed Heron part A 1l --on 2026-12-03 --note \"for the club\"", "on another day, with a comment"},
+};
+constexpr CommandInfo mixed_command{
+    "mixed",
+    "RECIPE [SECTION] VOLUME",
+    "write into the log that a solution was mixed, and say what that took from which jar",
+    "The line is put at the end of the log with the latest line, laid out like the line before it. The file is whole "
+    "or as it was, and two people may write at once: each waits for the other. Nothing is written while there are "
+    "errors in the recipes.",
+    mixed_options,
+    mixed_examples};
+
+constexpr Examples enter_examples = {
+    {"scruple enter processed 4 films 135 in Heron working", "what went through a bath, today"},
+    {"scruple enter received \"sodium sulfite (anhydrous)\" 500 g from Tidewater 8.90 EUR", "a new jar"},
+    {"scruple enter on shelf metol 18 g --on 2026-12-03", "what was counted, and how far the log was off"},
+};
+constexpr CommandInfo enter_command{
+    "enter",
+    "WHAT WORDS",
+    "write any other line into the log, and say what it took or corrected",
+    "WHAT is `received`, `processed`, `used`, `replenished`, `on shelf` or `discarded`, and WORDS are what follows it "
+    "in "
+    "a log; `scruple help log` shows such lines. It is written as `scruple mixed` writes.",
+    mixed_options,
+    enter_examples};
 
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
@@ -288,9 +336,9 @@ constexpr CommandInfo help_command{
     help_examples};
 
 constexpr std::array command_table{
-    check_command,    card_command,    binder_command,   labels_command,          scaled_command,
-    shopping_command, tidy_command,    chemical_command, weigh_command,           react_command,
-    contents_command, compare_command, why_command,      language_server_command, help_command};
+    check_command, card_command,     binder_command,  labels_command, scaled_command,          shopping_command,
+    shelf_command, mixed_command,    enter_command,   tidy_command,   chemical_command,        weigh_command,
+    react_command, contents_command, compare_command, why_command,    language_server_command, help_command};
 
 }  // namespace
 

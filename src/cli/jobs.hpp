@@ -24,6 +24,8 @@ struct Outcome {
 [[nodiscard]] Outcome labels_job(const Call& call);
 [[nodiscard]] Outcome scaled_job(const Call& call);
 [[nodiscard]] Outcome shopping_job(const Call& call);
+[[nodiscard]] Outcome shelf_job(const Call& call);
+[[nodiscard]] Outcome log_line_job(const Call& call);
 [[nodiscard]] Outcome tidy_job(const Call& call);
 [[nodiscard]] Outcome chemical_job(const Call& call);
 [[nodiscard]] Outcome weigh_job(const Call& call);

@@ -59,6 +59,8 @@ std::optional<std::string> unreadable_line(const text::Source& source, const syn
 }
 
 Report tidied(const fs::path& path, bool only_look) {
+    // Else a line that is added to a log meanwhile would be lost. What cannot be held cannot be read, which says why.
+    const auto held = driver::hold(path);
     auto read = driver::read_recipe_file(path);
     if (const auto* trouble = std::get_if<Trouble>(&read)) return left(path, trouble->message, Exit::trouble);
     const auto& [source, fault] = std::get<driver::RecipeFile>(read);

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "log.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "capacity.hpp"
 #include "ingredients.hpp"
-#include "log_shortages.hpp"
-#include "scruple/plan/shopping.hpp"
 #include "uses.hpp"
 
 namespace scruple::plan {
 
+using check::Addition;
 using check::Exact;
 using check::Id;
 using check::LogEntry;
@@ -15,151 +19,215 @@ using check::Model;
 
 namespace {
 
-/// Applies the lines one after the other.
-class Reader {
-  public:
-    explicit Reader(const Model& model) : model_(model) {}
+using To = Exact Account::*;
 
-    void apply(const LogEntry& entry) {
-        entry_ = &entry;
-        if (entry.solution != check::none)
+bool has_conversions(const check::Section& section) {
+    return std::ranges::any_of(section.lines, [](const check::Line& line) {
+        const auto* addition = std::get_if<Addition>(&line);
+        return addition != nullptr && addition->by_conversion;
+    });
+}
+
+/// What a solution is made of, and what films take of it, looked up once: both grow with the amount. What is made by a
+/// conversion is looked up each time, since the way depends on the shelf.
+class Lookup {
+  public:
+    explicit Lookup(const Model& model) : model_(model) {}
+
+    std::vector<Ingredient> ingredients(Id solution, const Exact& ml, const Stock& stock) {
+        if (has_conversions(model_.sections[solution]))
+            return ingredients_of(model_, solution, ml, {.stock = &stock}).list;
+        auto [known, is_new] = of_one_ml_.try_emplace(solution);
+        if (is_new) known->second = ingredients_of(model_, solution, 1).list;
+        std::vector<Ingredient> list = known->second;
+        for (auto& ingredient : list) {
+            ingredient.ml *= ml;
+            ingredient.amount.measure *= ml;
+        }
+        return list;
+    }
+
+    /// Nullopt where the capacity does not say.
+    std::optional<Exact> drawn(Id bath, const std::vector<check::Use>& uses) {
+        Exact all;
+        for (const auto& use : uses) {
+            const auto one = drawn_by(bath, use);
+            if (!one) return std::nullopt;
+            all += *one;
+        }
+        return all;
+    }
+
+  private:
+    std::optional<Exact> drawn_by(Id bath, const check::Use& use) {
+        const auto [known, is_new] = drawn_.try_emplace({bath, use.text});
+        if (!is_new) return known->second;
+        std::vector<std::string> doubts;
+        const Exact ml = sum_of(bath_draws(model_, bath, {use}, doubts));
+        if (doubts.empty()) known->second = ml;
+        return known->second;
+    }
+
+    const Model& model_;
+    std::map<Id, std::vector<Ingredient>> of_one_ml_;
+    std::map<std::pair<Id, std::string_view>, std::optional<Exact>> drawn_;
+};
+
+/// Applies the lines one after the other.
+class Replay {
+  public:
+    explicit Replay(const Model& model) : model_(model), lookup_(model) {}
+
+    void apply(LineId line) {
+        const LogEntry& entry = model_.log[line];
+        lots.begin(line);
+        if (entry.what == LogEntry::What::discarded && !entry.grams && !entry.ml)
+            discard_all(entry);
+        else if (entry.solution != check::none)
             apply_solution(entry);
         else if (const auto amount = counted(model_, entry.chemical, entry.form, entry.strength, entry.grams, entry.ml))
             apply_chemical(entry, *amount);
-        else if (entry.what == LogEntry::What::discarded && entry.chemical != check::none)
-            discard_all(entry);
     }
 
-    Stock stock;
-    Shortages shortages;
+    Lots lots;
 
   private:
     void apply_solution(const LogEntry& entry) {
+        const Stocked what{.solution = entry.solution};
         const Exact ml = entry.ml.value_or(Exact());
         switch (entry.what) {
             case LogEntry::What::received:
-                stock.solutions[entry.solution] += ml;
+                lots.receive(what, ml);
                 break;
             case LogEntry::What::mixed:
-                mix(entry.solution, ml);
+                mix(what, ml);
                 break;
             case LogEntry::What::processed:
                 process(entry);
                 break;
             case LogEntry::What::used:
-                pour(entry.solution, ml);
+                take_or_lack(what, ml, &Account::used);
                 break;
             case LogEntry::What::replenished:
-                pour(poured_by_replenishing(entry.solution), ml);
+                replenish(entry.solution, ml);
                 break;
             case LogEntry::What::on_shelf:
-                set(stock.solutions, entry.solution, ml);
+                lots.count(what, ml);
                 break;
             case LogEntry::What::discarded:
-                if (entry.ml)
-                    pour(entry.solution, ml);
-                else
-                    set(stock.solutions, entry.solution, Exact());
+                take_or_lack(what, ml, &Account::discarded);
                 break;
         }
     }
 
     void apply_chemical(const LogEntry& entry, const Amount& amount) {
+        const Stocked what{.ware = amount.ware};
         switch (entry.what) {
-            case LogEntry::What::mixed:
-                consume(as_pure(model_, amount));
-                stock.wares[amount.ware] += amount.measure;
-                break;
             case LogEntry::What::received:
-                stock.wares[amount.ware] += amount.measure;
+                lots.receive(what, amount.measure);
                 break;
             case LogEntry::What::on_shelf:
-                set(stock.wares, amount.ware, amount.measure);
+                lots.count(what, amount.measure);
                 break;
             case LogEntry::What::used:
-            case LogEntry::What::discarded:
-                shortages.note(entry, amount.ware, amount.measure - take_own(stock, amount));
+                take_or_lack(what, amount.measure, &Account::used);
                 break;
+            case LogEntry::What::discarded:
+                take_or_lack(what, amount.measure, &Account::discarded);
+                break;
+            case LogEntry::What::mixed:
             case LogEntry::What::processed:
             case LogEntry::What::replenished:
-                break;
+                break;  // Only solutions are.
         }
     }
 
-    /// All of that form and strength, in whichever unit it is counted.
     void discard_all(const LogEntry& entry) {
-        for (const auto& [ware, measure] : stock.wares)
-            if (ware.chemical == entry.chemical && ware.strength == entry.strength &&
-                (entry.form == check::none || ware.form == entry.form))
-                set(stock.wares, ware, Exact());
+        for (const Stocked& what : lots.known_of(entry)) {
+            lots.take(what, lots.held(what), &Account::discarded);
+            if (lots.lacks(what)) lots.count(what, 0);
+        }
     }
 
-    void mix(Id solution, const Exact& ml) {
-        mix_at_once(solution, ml);
-        stock.solutions[solution] += ml;
+    void mix(const Stocked& what, const Exact& ml) {
+        const auto first = lots.pourings_so_far();
+        mix_at_once(what.solution, ml);
+        lots.mix(what, ml, first);
     }
 
     void mix_at_once(Id solution, const Exact& ml) {
-        for (const auto& ingredient : ingredients_of(model_, solution, ml, {.stock = &stock}).list) {
-            if (ingredient.solution != check::none)
-                pour(ingredient.solution, ingredient.ml);
-            else if (ingredient.grade.empty())
-                consume(ingredient.amount);
-            else
-                take(model_, stock, ingredient.amount);  // Better water may come from anywhere.
+        if (ml.is_zero()) return;
+        for (const auto& ingredient : lookup_.ingredients(solution, ml, lots.stock)) {
+            if (ingredient.solution != check::none) {
+                take_or_lack({.solution = ingredient.solution}, ingredient.ml, &Account::into_mixing);
+                continue;
+            }
+            const Stocked what{.ware = ingredient.amount.ware};
+            const Exact wanting = ingredient.amount.measure - take_any(ingredient.amount);
+            // Better water may come from anywhere.
+            if (ingredient.grade.empty()) lots.lack(what, wanting, &Account::into_mixing);
         }
     }
 
-    /// A bath that nobody logged as mixed was mixed for the occasion, from what it is made of. What a bath
-    /// without a capacity took is not known: only what there was of it is gone.
+    /// A bath that is kept stays where it is. Of another, what nobody logged as mixed was mixed for the occasion, from
+    /// what it is made of. What a bath without a capacity took is not known: all there was of a batch is gone.
     void process(const LogEntry& entry) {
-        std::vector<std::string> doubts;
-        const Exact ml = sum_of(bath_draws(model_, entry.solution, entry.uses, doubts));
-        const Exact wanting = ml - take_solution(stock, entry.solution, ml);
-        if (doubts.empty()) mix_at_once(entry.solution, wanting);
+        const Stocked bath{.solution = entry.solution};
+        const auto& section = model_.sections[entry.solution];
+        const auto ml = lookup_.drawn(entry.solution, entry.uses);
+        const bool one_shot = says(check::capacity_of(model_, entry.solution), check::CapacityRule::What::one_shot);
+        if (!ml)
+            lots.take(bath, section.makes_ml, &Account::processed);
+        else if (!one_shot && !lots.held(bath).is_zero())
+            lots.spend(entry.solution, *ml, entry.uses);
+        else
+            mix_at_once(entry.solution, *ml - lots.take(bath, *ml, &Account::processed));
     }
 
     /// What a `replenished` line names may be the bath or what is poured into it.
-    [[nodiscard]] Id poured_by_replenishing(Id named) const {
-        return model_.sections[named].kind == check::SectionKind::replenisher ? named : replenisher_of(model_, named);
+    void replenish(Id named, const Exact& ml) {
+        const bool is_replenisher = model_.sections[named].kind == check::SectionKind::replenisher;
+        take_or_lack({.solution = is_replenisher ? named : replenisher_of(model_, named)}, ml, &Account::replenishing);
+        lots.replenish(is_replenisher ? bath_of(named) : named, ml);
     }
 
-    void pour(Id solution, const Exact& ml) {
-        shortages.note(*entry_, solution, ml - take_solution(stock, solution, ml));
+    [[nodiscard]] Id bath_of(Id replenisher) const {
+        for (const Id section : model_.recipes[model_.sections[replenisher].recipe].sections)
+            if (model_.sections[section].replenish) return section;
+        return check::none;
     }
 
-    void consume(const Amount& amount) { shortages.note(*entry_, amount.ware, take(model_, stock, amount)); }
+    void take_or_lack(const Stocked& what, const Exact& measure, To to) {
+        lots.lack(what, measure - lots.take(what, measure, to), to);
+    }
 
-    template <class Key>
-    void set(std::map<Key, Exact>& shelf, const Key& key, const Exact& measure) {
-        shelf[key] = measure;
-        shortages.settle(key);
+    Exact take_any(const Amount& amount) {
+        const Exact own = lots.take({.ware = amount.ware}, amount.measure, &Account::into_mixing);
+        return own + lots.take_others(model_, {amount.ware, amount.measure - own}, &Account::into_mixing);
     }
 
     const Model& model_;
-    const LogEntry* entry_ = nullptr;
+    Lookup lookup_;
 };
 
 }  // namespace
 
-Stock stock_on(const Model& model, check::Day day, std::vector<std::string>& warnings) {
-    Reader reader(model);
-    for (const auto& entry : model.log)
-        if (entry.day <= day) reader.apply(entry);
-    for (const auto& sentence : reader.shortages.in_words(model)) warnings.push_back(sentence);
-    return std::move(reader.stock);
+Lots lots_on(const Model& model, check::Day day) {
+    Replay replay(model);
+    for (LineId line = 0; line < model.log.size() && model.log[line].day <= day; ++line) replay.apply(line);
+    return std::move(replay.lots);
 }
 
-std::vector<OnHand> on_hand(const Model& model, check::Day day) {
-    std::vector<std::string> unheard;
-    const Stock stock = stock_on(model, day, unheard);
-    std::vector<OnHand> all;
-    for (const auto& [ware, measure] : stock.wares)
-        if (!measure.is_zero())
-            all.push_back({ware.chemical, ware.form, check::none, ware.strength, ware.by_volume, measure});
-    for (const auto& [solution, ml] : stock.solutions)
-        if (!ml.is_zero()) all.push_back({check::none, check::none, solution, std::nullopt, true, ml});
-    return all;
+Stock stock_on(const Model& model, check::Day day, std::vector<std::string>& warnings) {
+    constexpr std::size_t most_told = 12;
+    Lots lots = lots_on(model, day);
+    std::size_t unsettled = 0;
+    for (const auto& shortage : lots.shortages)
+        if (!shortage.settled && ++unsettled <= most_told) warnings.push_back(shortage_words(model, shortage));
+    if (unsettled > most_told)
+        warnings.push_back(
+            fmt::format("there are {} more such lines of the log; `scruple shelf` tells them all", unsettled - most_told));
+    return std::move(lots.stock);
 }
 
 }  // namespace scruple::plan

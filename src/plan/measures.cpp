@@ -97,7 +97,6 @@ Exact in_base(const Figure& figure) {
     return figure.unit == "kg" || figure.unit == "l" ? figure.value * 1000 : figure.value;
 }
 
-constexpr int most_fills = 4;          ///< of a finer vessel, rather than one reading of a coarse one
 constexpr double good_to_percent = 1;  ///< a reading closer than this needs no better one
 
 bool good(const Reading& reading) {
@@ -158,7 +157,7 @@ Reading Measures::in_fills(const Instrument& vessel, const Exact& ml) const {
 /// In a few fills of the largest graduate, where the amount is past it and they come within 1 %.
 std::optional<Reading> Measures::in_graduate_fills(const Exact& ml) const {
     const Instrument* graduate = best(bench_, is_measure, larger, 0);
-    if (graduate == nullptr || ml <= graduate->capacity || ml > most_fills * graduate->capacity) return std::nullopt;
+    if (graduate == nullptr || ml <= graduate->capacity || ml > check::most_fills * graduate->capacity) return std::nullopt;
     Reading fills = in_fills(*graduate, ml);
     return good(fills) ? std::optional(std::move(fills)) : std::nullopt;
 }

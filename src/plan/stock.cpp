@@ -45,7 +45,10 @@ Exact take_solution(Stock& stock, check::Id solution, const Exact& ml) {
 std::vector<Taking> take_others(const check::Model& model, Stock& stock, const Amount& asked) {
     std::vector<Taking> takings;
     Exact wanted = asked.measure;
-    for (auto& [ware, measure] : stock.wares) {
+    for (auto other = stock.wares.lower_bound(Ware{asked.ware.chemical, 0, {}, false}); other != stock.wares.end();
+         ++other) {
+        auto& [ware, measure] = *other;
+        if (ware.chemical != asked.ware.chemical) break;
         if (ware == asked.ware || measure.is_zero() || wanted.is_zero()) continue;
         const auto rate = in_place_of(model, asked.ware, ware);
         if (!rate || rate->is_zero()) continue;

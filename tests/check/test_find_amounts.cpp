@@ -13,9 +13,9 @@ using diagnostics::Kind;
 namespace {
 
 /// The amount that the n-th ingredient came to.
-double amount(const test::Workspace& workspace, std::size_t n) {
+double amount(const test::Workspace& workspace, std::size_t n, const std::string& section = "trial") {
     const auto& model = workspace.model();
-    const auto& lines = model.sections[test::section_called(model, "trial")].lines;
+    const auto& lines = model.sections[test::section_called(model, section)].lines;
     std::vector<const check::Addition*> additions;
     for (const auto& line : lines)
         if (const auto* addition = std::get_if<check::Addition>(&line)) additions.push_back(addition);
@@ -78,6 +78,35 @@ TEST_CASE("two amounts at once") {
                "expect sodium bicarbonate 15 g/l\nexpect pH 9.32\n");
     CHECK(amount(workspace, 1) == doctest::Approx(5).epsilon(0.05));
     CHECK(amount(workspace, 2) == doctest::Approx(15).epsilon(1e-3));
+}
+
+TEST_CASE("amounts of parts, from what is expected of the working solution") {
+    // By hand: a quarter of part A is 20 g/l, so 80 g. Of 0.7 mol/l of sodium the sulfite brings 2 × 20 / 126.037, and
+    // the carbonate the rest: (0.7 - 0.31737) / 2 × 105.988 g/l × 4 (tests/reference/molar_masses.csv).
+    test::Workspace workspace;
+    check_text(workspace,
+               "part A\n water 700 ml\n sodium sulfite (anhydrous) ? g\n water to make 1 l\n"
+               "part B\n water 700 ml\n sodium carbonate (anhydrous) ? g\n water to make 1 l\n"
+               "working\n mix part A + part B + water 1+1+2\n"
+               " expect sodium sulfite (anhydrous) 20 g/l\n expect Na+ 0.7 mol/l\n");
+    CHECK(amount(workspace, 1, "trial part a") == doctest::Approx(80).epsilon(1e-4));
+    CHECK(amount(workspace, 1, "trial part b") == doctest::Approx(81.109).epsilon(2e-4));
+}
+
+TEST_CASE("a part that has an expectation of its own is found by that one") {
+    test::Workspace workspace;
+    check_text(workspace,
+               "part A\n water 700 ml\n metol ? g\n water to make 1 l\n expect metol 8 g/l\n"
+               "part B\n water 700 ml\n sodium chloride ? g\n water to make 1 l\n"
+               "working\n mix part A + part B 1+3\n expect sodium chloride 30 g/l\n");
+    CHECK(amount(workspace, 1, "trial part a") == doctest::Approx(8).epsilon(1e-4));
+    CHECK(amount(workspace, 1, "trial part b") == doctest::Approx(40).epsilon(1e-4));
+    // Nothing that is made of it says anything: it stays open.
+    workspace.clear();
+    check_text(workspace,
+               "part A\n water 700 ml\n metol ? g\n water to make 1 l\n"
+               "part B\n water 700 ml\n sodium chloride 40 g\n water to make 1 l\n expect sodium chloride 40 g/l\n");
+    CHECK(reports(workspace, Kind::amount_left_open));
 }
 
 TEST_CASE("what cannot be met is said, with how near it comes") {

@@ -189,3 +189,25 @@ TEST_CASE("atomic_weights.csv: the abridged weights, digit for digit") {
         CHECK_MESSAGE(exact_text(weight) == row.at("abridged_5digit_2021_dimensionless"), row.at("element"));
     }
 }
+
+TEST_CASE("atomic_weights.csv: how far a weight may be off covers the interval of the full table") {
+    std::size_t intervals = 0;
+    for (const auto& row : scruple::test::reference_rows("atomic_weights.csv")) {
+        const std::string& full = row.at("standard_atomic_weight_2021_dimensionless");
+        if (full.empty() || full.front() != '[') continue;
+        const auto one = formula(row.at("element"));
+        const double weight = molar_mass(one).to_double(), off = molar_mass_off(one) * weight;
+        const double low = std::stod(full.substr(1)), high = std::stod(full.substr(full.find(',') + 1));
+        CHECK_MESSAGE(weight - off <= low, row.at("element"));
+        CHECK_MESSAGE(weight + off >= high, row.at("element"));
+        CHECK_MESSAGE(off < 3 * std::max(weight - low, high - weight), row.at("element"));
+        ++intervals;
+    }
+    CHECK(intervals == 9);
+}
+
+TEST_CASE("a molar mass is off by its elements, by the root of the sum of squares") {
+    // NaCl: the root of 0.001² + 0.01² over 58.44 (IUPAC 2021; ± from memory).
+    CHECK(molar_mass_off(formula("NaCl")) == doctest::Approx(0.0100499 / 58.44).epsilon(1e-4));
+    CHECK(molar_mass_off(formula("Na2B4O7")) == doctest::Approx(std::hypot(0.002, 0.08, 0.007) / 201.217).epsilon(1e-3));
+}

@@ -4,7 +4,7 @@ import re
 
 from support import FAULTS, FAULTY, HERON, TERN, TROUBLE, WRONG_CALL, Workspace
 
-COMMANDS = ["check", "card", "binder", "labels", "scaled", "shopping", "tidy", "chemical", "weigh", "react", "contents", "compare", "why", "language-server", "help"]
+COMMANDS = ["check", "card", "binder", "labels", "scaled", "shopping", "shelf", "mixed", "enter", "tidy", "chemical", "weigh", "react", "contents", "compare", "why", "language-server", "help"]
 BLOCKS = ["recipe", "part", "bath", "working", "replenisher", "chemical", "conversion", "bench", "supplier", "log",
           "process", "plan", "meeting", "format"]
 
@@ -123,6 +123,8 @@ class WrongCalls(Workspace):
         self.assertIn("takes a volume", self.refused("card", "Tern", "--make", "500 g"))
         self.assertIn("[form-not-stated]", self.refused("card", "Tern", "--with", "sodium sulfite 5 g"))
         self.assertIn("[ambiguous-unit]", self.refused("weigh", "30 oz metol"))
+        self.assertIn("[unknown-unit]", self.refused("weigh", "30 gm metol"))
+        self.assertIn("write  `sodium sulfite (anhydrous)`", self.refused("weigh", "5 sodium sulfite"))
         self.assertIn("[unknown-film]", self.refused("card", "Heron", "working", "--films", "6", "xyzzy"))
 
     def test_an_amount_that_is_none_is_told_by_what_the_option_takes(self):

@@ -14,6 +14,7 @@ CALLS = {
     "scaled": ["scaled", "Medlar", "--make", "500ml"],
     "labels": ["labels", "Medlar", "--mixed", "2026-12-03", "--bottles", "2x500ml"],
     "shopping": ["shopping", "December"],
+    "shelf": ["shelf"],
     "chemical": ["chemical", "borax"],
     "weigh": ["weigh", "5 g borax (decahydrate)"],
     "react": ["react", "borax (decahydrate) + sodium hydroxide -> sodium metaborate (anhydrous) + water"],

@@ -21,7 +21,7 @@ class Listing(Workspace):
 
     def everything(self):
         commands = self.commands()
-        self.assertEqual(len(commands), 13)
+        self.assertEqual(len(commands), 16)
         return {command: self.options(command) for command in commands}
 
 

@@ -21,12 +21,22 @@ class Cards(Workspace):
         self.assertEqual(self.grams(card), {"sodium sulfite": 20, "hydroquinone": 5})
 
     def test_a_small_batch_is_less_sure_than_a_large_one(self):
-        """Root sum of squares (JCGM 100, 5.1.2) of half a division and of what the jar holds, 0.5 %, in percent."""
+        """Root sum of squares (JCGM 100, 5.1.2) of half a division, of what the jar holds (0.5 %) and of the volume
+        (1 % where no graduate is known), in percent."""
         self.put("a.scruple", "recipe Wryneck\n    water 900 ml\n    metol 5 g\n    water to make 1 l\n"
                               "bench Saltmarsh\n    balance 0.1 g up to 500 g\n")
         for batch, grams in (("1 l", 5), ("100 ml", 0.5), ("4 l", 20)):
             (metol,) = self.json("card", "Wryneck", "--make", batch)["contents"]
-            self.assertAlmostEqual(metol["give_or_take_percent"], math.hypot(0.05 / grams * 100, 0.5), delta=0.006)
+            self.assertAlmostEqual(metol["give_or_take_percent"], math.hypot(0.05 / grams * 100, 0.5, 1), delta=0.006)
+
+    def test_a_measured_stock_brings_how_far_its_graduate_is_off(self):
+        """Root sum of squares (JCGM 100, 5.1.2): 5 g at 0.1 g, half a division of 5 ml at 100 ml (of 1 l: ten fills are too
+        many, 1 %), then 20 ml at 0.2 ml made up to 100 ml at 5 ml; what the jar holds, 0.5 %."""
+        self.put("a.scruple", "recipe Wryneck\n    part A\n        metol 5 g\n        water to make 1 l\n    working\n"
+                              "        Wryneck part A 20 ml\n        water to make 100 ml\n"
+                              "bench Saltmarsh\n    balance 0.1 g up to 500 g\n    graduate 100 ml by 5 ml\n    graduate 20 ml by 0.2 ml\n")
+        (metol,) = self.json("card", "Wryneck", "working")["contents"]
+        self.assertAlmostEqual(metol["give_or_take_percent"], math.hypot(1, 0.5, 1, 0.5, 2.5), delta=0.006)
 
     def test_names_need_no_quotes_and_no_case(self):
         wanted = self.scruple("card", "Heron", "part", "A")

@@ -206,6 +206,101 @@ scruple::plan::ShoppingList december() {
     return list;
 }
 
+namespace {
+
+// `date -d "1970-01-01 +20790 days"` (GNU date).
+constexpr scruple::check::Day third_of_december = 20790;
+
+scruple::plan::StockLine line_of(scruple::check::Day days_before, const std::string& where) {
+    return {{}, third_of_december - days_before, where};
+}
+
+scruple::plan::StockShare sulfite_share() {
+    return {figure(81, "g"), "sodium sulfite (anhydrous)", "jar of 2026-11-02 from Tidewater",
+            line_of(31, "log.scruple:2")};
+}
+
+scruple::plan::StockLot jar(scruple::check::Day days_before, std::int64_t grams) {
+    scruple::plan::StockLot lot;
+    lot.line = line_of(days_before, "log.scruple:2");
+    lot.supplier = "Tidewater";
+    lot.left = lot.made = figure(grams, "g");
+    lot.days_old = days_before;
+    lot.cost.sums = {{"EUR", {89, 10}}};
+    return lot;
+}
+
+scruple::plan::StockLot old_batch() {
+    scruple::plan::StockLot lot;
+    lot.how = scruple::plan::StockLot::How::mixed;
+    lot.line = line_of(28, "log.scruple:3");
+    lot.left = figure(400, "ml");
+    lot.made = figure(1000, "ml");
+    lot.days_old = 28;
+    lot.cost = {{{"EUR", {1, 1000}}}, {"metol"}};
+    lot.use_by = third_of_december - 7;
+    lot.use_by_because = "3 weeks half full";
+    lot.percent_full = 40;
+    lot.percent_used = scruple::quantity::Exact(1125, 10);
+    lot.through = {"8 films 135", "1 film 120"};
+    lot.from = {sulfite_share()};
+    lot.warnings = {"past its use-by date of 2026-11-26 by 7 days", "its capacity is used up, and more"};
+    return lot;
+}
+
+scruple::plan::StockFault shortage(bool settled) {
+    return {line_of(20, "log.scruple:4"), "metol", figure(5, "g"),
+            "the log's line `2026-11-13 used metol 20 g` takes 5 g more metol than there was", settled};
+}
+
+}  // namespace
+
+scruple::plan::StockSheet shelf() {
+    scruple::plan::StockSheet sheet;
+    sheet.on = third_of_december;
+    sheet.lines_after = 2;
+    scruple::plan::StockItem sulfite;
+    sulfite.name = "sodium sulfite";
+    sulfite.form_name = "anhydrous";
+    sulfite.on_hand = figure(1300, "g");
+    sulfite.moves.received = 1500;
+    sulfite.moves.on_hand = 1300;
+    sulfite.moves.used = 200;
+    sulfite.lots = {jar(31, 500), jar(3, 1000)};
+    sulfite.lots[0].left = figure(300, "g");
+    sulfite.lots[1].cost = {{}, {"sodium sulfite (anhydrous)"}};
+    scruple::plan::StockItem metol;
+    metol.name = "metol";
+    metol.on_hand = figure(0, "g");
+    metol.moves.received = 15;
+    metol.moves.wanting = 5;
+    metol.moves.used = 20;
+    scruple::plan::StockItem lantern;
+    lantern.name = "Lantern part A";
+    lantern.by_volume = true;
+    lantern.on_hand = figure(400, "ml");
+    lantern.moves.mixed = 1000;
+    lantern.moves.on_hand = 400;
+    lantern.moves.discarded = 600;
+    lantern.lots = {old_batch()};
+    sheet.chemicals = {metol, sulfite};
+    sheet.solutions = {lantern};
+    sheet.corrections = {
+        {line_of(31, "log.scruple:1"), "borax (decahydrate)", figure(0, "g"), figure(180, "g"), figure(180, "g"), true},
+        {line_of(2, "log.scruple:9"), "borax (decahydrate)", figure({1754, 10}, "g"), figure(170, "g"),
+         figure({-54, 10}, "g"), false}};
+    sheet.faults = {shortage(false), shortage(true)};
+    return sheet;
+}
+
+scruple::plan::StockEntry log_line() {
+    return {line_of(0, "log.scruple:12"),
+            "    2026-12-03 mixed      Lantern part A 1 l   # for <the> club",
+            {sulfite_share()},
+            {},
+            {shortage(false)}};
+}
+
 std::vector<scruple::plan::Weighing> weighings() {
     using scruple::plan::Kinship;
     // 124.003 / 105.988 and 138.204 / 105.988: molar masses as CIAAW 2021 abridged weights give them.

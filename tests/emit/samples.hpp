@@ -16,6 +16,8 @@ namespace samples {
 [[nodiscard]] scruple::plan::Card hostile();
 
 [[nodiscard]] scruple::plan::ShoppingList december();
+[[nodiscard]] scruple::plan::StockSheet shelf();
+[[nodiscard]] scruple::plan::StockEntry log_line();
 [[nodiscard]] std::vector<scruple::plan::Weighing> weighings();
 [[nodiscard]] scruple::plan::Reacted reacted();
 [[nodiscard]] std::vector<scruple::plan::ContentsSheet> contents();

@@ -30,6 +30,20 @@ TEST_CASE("a shopping list reads as it was found good") {
     check_against_golden("shopping.json", emit::shopping_json(list));
 }
 
+TEST_CASE("a shelf reads as it was found good") {
+    const plan::StockSheet shelf = samples::shelf();
+    check_against_golden("shelf.txt", emit::shelf_text(shelf, {}));
+    check_against_golden("shelf.html", emit::shelf_html(shelf));
+    check_against_golden("shelf.json", emit::shelf_json(shelf));
+}
+
+TEST_CASE("a line written into the log reads as it was found good") {
+    const plan::StockEntry line = samples::log_line();
+    check_against_golden("log.txt", emit::entry_text(line, {}));
+    check_against_golden("log.html", emit::entry_html(line));
+    check_against_golden("log.json", emit::entry_json(line));
+}
+
 TEST_CASE("a chemical reads as it was found good") {
     const check::Chemical it = samples::carbonate();
     check_against_golden("chemical.txt", emit::chemical_text(it, {}));

@@ -32,6 +32,8 @@ TEST_CASE("no line passes the width that was asked for, or 80") {
         CHECK(widest_line(emit::card_text(samples::part_a(), {width})) <= width);
         CHECK(widest_line(emit::card_text(samples::hostile(), {width})) <= width);
         CHECK(widest_line(emit::shopping_text(samples::december(), {width})) <= width);
+        CHECK(widest_line(emit::shelf_text(samples::shelf(), {width})) <= width);
+        CHECK(widest_line(emit::entry_text(samples::log_line(), {width})) <= width);
         CHECK(widest_line(emit::chemical_text(samples::carbonate(), {width})) <= width);
     }
     CHECK(widest_line(emit::card_text(samples::part_a(), {200})) <= 80);

@@ -18,6 +18,7 @@ DOTS = 75
 MOST_ANYWHERE, MOST_ON_AVERAGE = 64, 1.0  # of 255 levels of grey, once blurred
 
 MEDLAR = ("card", "Medlar", "part", "B", "--make", "500ml", "--mixed", "2026-12-01")
+BINDER = ("binder",)
 # Name: sheet, page, what is asked for. The two on A4 are in README.md.
 PAGES = {
     "card": ("a5", 1, MEDLAR),
@@ -25,7 +26,10 @@ PAGES = {
     "card-work": ("a4", 2, MEDLAR),
     "card-with-substitute": ("a5", 1, ("card", "Sloe", "--make", "1l", "--instead", "sodium citrate")),
     "labels": ("a5", 1, ("labels", "Medlar", "--bottles", "500ml", "--mixed", "2026-12-01", "--batch", "7")),
+    "binder-contents": ("a5", 1, BINDER),
+    "binder-page": ("a5", 3, BINDER),
     "shopping": ("a5", 1, ("shopping", "December")),
+    "shelf": ("a5", 4, ("shelf", "--on", "2026-12-01")),
 }
 
 
@@ -44,8 +48,14 @@ def alike(one, other):
 
 
 class Pictures(Sheets):
+    def sheets(self, name, sheet, words):
+        if words != BINDER:
+            return self.draw(*words, *DEMO, sheet=sheet, name=name)
+        self.scruple(*words, *DEMO, "--paper", sheet, "--out", str(self.folder / name))
+        return self.folder / name / "binder.pdf"
+
     def page(self, name, sheet, number, words):
-        path = self.draw(*words, *DEMO, sheet=sheet, name=name)
+        path = self.sheets(name, sheet, words)
         stem = self.folder / name
         tool("pdftoppm", "-r", str(DOTS), "-gray", "-png", "-f", str(number), "-singlefile", str(path), str(stem))
         return Image.open(f"{stem}.png").convert("L")

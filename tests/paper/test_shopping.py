@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Shopping lists on paper, and bookmarks, which qpdf shows as the document has them."""
+"""Shopping lists and shelves on paper, and bookmarks, which qpdf shows as the document has them."""
 import json
 import re
 
@@ -23,7 +23,19 @@ class Shopping(Sheets):
         for total in wanted["totals"]:
             self.assertIn(f"{total['value']:.2f} {total['currency']}", text)
 
+    def test_the_shelf_has_jars_bottles_and_corrections(self):
+        path = self.draw("shelf", *DEMO, sheet="a5")
+        shelf = self.json("shelf", *DEMO)
+        text = re.sub(r"\s+", " ", "\n".join(self.pages(path)).replace("\u00a0", " "))
+        for item in shelf["solutions"]:
+            for batch in item["batches"]:
+                self.assertIn(f"{batch['left']['value']:g} {batch['left']['unit']} {item['solution']}", text)
+                self.assertIn(f"use by {batch['use_by']}", text)
+        self.assertGreater(len([it for it in shelf["corrections"] if not it["first"]]), 10)
+        self.assertIn("CORRECTED BY COUNTING", text.upper())
+
     def test_type_and_colour(self):
+        self.assertGreaterEqual(min(word.points for word in self.words(self.draw("shelf", *DEMO))), 13.95)
         path = self.draw("shopping", "December", *DEMO)
         self.assertGreaterEqual(min(word.points for word in self.words(path)), 13.95)
         for picture in self.pictures(path):

@@ -2,6 +2,7 @@
 // What the log leaves on hand. Recipes and amounts are invented; each sum is written out.
 #include <chrono>
 
+#include "scruple/plan/stock_sheet.hpp"
 #include "shopping_workspace.hpp"
 
 namespace scruple::test {
@@ -35,29 +36,23 @@ check::Day day(int year, unsigned month, unsigned of_month) {
 
 /// The shelf on the last day of 2026.
 struct Shelf {
-    explicit Shelf(const std::string& log, check::Day on = day(2026, 12, 31))
-        : workspace(heron + "\nlog\n" + log), all(plan::on_hand(workspace.model(), on)) {}
+    explicit Shelf(const std::string& log, check::Day on = day(2026, 12, 31), const std::string& recipes = heron)
+        : workspace(recipes + "\nlog\n" + log), sheet(plan::stock_sheet(workspace.model(), on)) {}
 
-    /// g or ml of a chemical in a form (and strength); 0 where there is none.
-    [[nodiscard]] Exact of(const std::string& name, const std::string& form = "", const Exact& percent = 0) const {
-        for (const auto& item : all) {
-            if (item.chemical == check::none) continue;
-            const auto& chemical = workspace.model().chemicals[item.chemical];
-            const bool strength = item.strength ? item.strength->value == percent : percent.is_zero();
-            if (chemical.name == name && strength && (form.empty() || chemical.forms[item.form].name == form))
-                return item.amount;
-        }
+    /// g or ml of a chemical in a form (or strength); 0 where there is none.
+    [[nodiscard]] Exact of(const std::string& name, const std::string& form = "") const {
+        for (const auto& item : sheet.chemicals)
+            if (item.name == name && item.form_name == form) return item.moves.on_hand;
         return 0;
     }
     [[nodiscard]] Exact of_solution(const std::string& name) const {
-        for (const auto& item : all)
-            if (item.solution != check::none && check::shown_name(workspace.model(), item.solution) == name)
-                return item.amount;
+        for (const auto& item : sheet.solutions)
+            if (item.name == name) return item.moves.on_hand;
         return 0;
     }
 
     Workspace workspace;
-    std::vector<plan::OnHand> all;
+    plan::StockSheet sheet;
 };
 
 TEST_CASE("received and used add up, in whichever unit the line is written") {
@@ -83,7 +78,7 @@ TEST_CASE("mixing takes the chemicals and gives the solution") {
         "    2026-11-02 received   metol 100 g\n"
         "    2026-11-02 received   potassium bromide 50 g\n"
         "    2026-11-05 mixed      Heron part A 500 ml\n");
-    CHECK(shelf.of("sodium sulfite") == 455);               // half of 90 g, divided weighing or not
+    CHECK(shelf.of("sodium sulfite") == 455);  // half of 90 g, divided weighing or not
     CHECK(shelf.of("metol") == Exact(195, 2));              // 100 - 2.5
     CHECK(shelf.of("potassium bromide") == Exact(248, 5));  // 4 ml of 10 % hold 0.4 g
     CHECK(shelf.of_solution("Heron part A") == 500);
@@ -96,7 +91,7 @@ TEST_CASE("a percent solution on the shelf is used before the salt") {
         "    2026-11-02 received   sodium sulfite (anhydrous) 500 g\n"
         "    2026-11-02 received   metol 100 g\n"
         "    2026-11-05 mixed      Heron part A 1 l\n");
-    CHECK(shelf.of("potassium bromide", "", 10) == 0);       // 5 of the 8 ml
+    CHECK(shelf.of("potassium bromide", "10 % w/v") == 0);   // 5 of the 8 ml
     CHECK(shelf.of("potassium bromide") == Exact(497, 10));  // and 3 ml from 0.3 g of salt
 }
 
@@ -133,7 +128,7 @@ TEST_CASE("on shelf sets, discarded without an amount empties") {
         "    2026-11-07 discarded   sodium carbonate (monohydrate)\n");
     CHECK(shelf.of_solution("Heron part A") == 500);
     CHECK(shelf.of("metol") == 18);
-    CHECK(shelf.of("sodium carbonate") == 0);
+    CHECK(shelf.of("sodium carbonate", "monohydrate") == 0);
     const Shelf emptied("    2026-11-02 on shelf    Heron part A 800 ml\n    2026-11-03 discarded   Heron part A\n");
     CHECK(emptied.of_solution("Heron part A") == 0);
 }
@@ -154,7 +149,7 @@ TEST_CASE("nothing on the shelf is ever less than nothing") {
 }
 
 TEST_CASE("what a replenished bath is given comes off the replenisher, films through it take nothing more") {
-    const Workspace workspace(R"(
+    const std::string siskin = R"(
 recipe Siskin
 
 working
@@ -167,36 +162,35 @@ replenisher
     water                        700 ml
     sodium sulfite (anhydrous)   90 g
     water to make                1 l
-
-log
+)";
+    const Shelf shelf(R"(
     2026-11-01 on shelf      Siskin working 4 l
     2026-11-01 on shelf      Siskin replenisher 1 l
     2026-11-05 processed     6 films 135 in Siskin working
     2026-11-05 replenished   Siskin working 120 ml
     2026-11-06 replenished   Siskin replenisher 30 ml
-)");
-    const auto all = plan::on_hand(workspace.model(), day(2026, 12, 1));
-    REQUIRE(all.size() == 2);
-    for (const auto& item : all)
-        CHECK(item.amount == (item.solution == workspace.solution("siskin working") ? 4000 : 850));
+)",
+                      day(2026, 12, 1), siskin);
+    CHECK(shelf.of_solution("Siskin working") == 4000);
+    CHECK(shelf.of_solution("Siskin replenisher") == 850);
+    CHECK(shelf.sheet.chemicals.empty());
 }
 
 TEST_CASE("of a bath whose capacity is not known, processing takes what there is and nothing else") {
-    const Workspace workspace(R"(
+    const std::string knot = R"(
 recipe Knot
     water           500 ml
     metol           10 g
     water to make   1 l
-
-log
+)";
+    const Shelf shelf(R"(
     2026-11-01 on shelf    metol 50 g
     2026-11-01 on shelf    Knot 300 ml
     2026-11-05 processed   6 films 135 in Knot
-)");
-    const auto all = plan::on_hand(workspace.model(), day(2026, 12, 1));
-    REQUIRE(all.size() == 1);
-    CHECK(all[0].chemical != check::none);
-    CHECK(all[0].amount == 50);
+)",
+                      day(2026, 12, 1), knot);
+    CHECK(shelf.of("metol") == 50);
+    CHECK(shelf.of_solution("Knot") == 0);
 }
 
 }  // namespace

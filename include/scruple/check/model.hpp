@@ -40,6 +40,7 @@ struct Form {
     Place place{};
     std::vector<std::string> called{};  ///< the name and the others, normal (syntax::normal_name)
     Exact room_per_gram{};              ///< ml that a dissolved gram takes up (room_of_gram)
+    double molar_mass_off = 0;          ///< how far the molar mass may be off, as a share of it
 };
 
 /// g/ml of a form as sold, or of a solution of a strength.
@@ -299,6 +300,9 @@ struct Instrument {
     enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
     Exact division{}, capacity{};  ///< g for a balance, ml otherwise
 };
+
+/// Of a finer vessel, rather than one reading of a coarse one.
+inline constexpr int most_fills = 4;
 
 struct Bench {
     std::string_view name{};

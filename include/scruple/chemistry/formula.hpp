@@ -59,6 +59,8 @@ struct FormulaFault {
 
 /// g/mol, exact over the abridged weights.
 [[nodiscard]] quantity::Exact molar_mass(const Formula& formula);
+/// How far that may be off, as a share of it: the elements' shares by the root of the sum of squares.
+[[nodiscard]] double molar_mass_off(const Formula& formula);
 
 /// Atoms on the right less atoms on the left, per element, and charge; all zero when it balances.
 struct Term {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -77,6 +78,23 @@ struct Loaded {
 /// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a
 /// file that was there, and writes to where a link leads.
 [[nodiscard]] std::optional<Trouble> write_whole(const std::filesystem::path& path, std::string_view text);
+
+/// A file that one call alone changes: others that want to hold it wait until this goes away, also where it is written
+/// whole meanwhile, and also where the process is killed.
+class Hold {
+  public:
+    struct Locked;
+    explicit Hold(std::unique_ptr<Locked> locked);
+    Hold(Hold&&) noexcept;
+    Hold& operator=(Hold&&) noexcept;
+    ~Hold();
+
+  private:
+    std::unique_ptr<Locked> locked_;
+};
+
+/// What is read of the file from now on is what the last one who held it has written.
+[[nodiscard]] std::variant<Hold, Trouble> hold(const std::filesystem::path& path);
 
 /// The embedded library: paths such as `built-in/alkalis.scruple`, and their text.
 [[nodiscard]] const std::vector<text::Source>& library();

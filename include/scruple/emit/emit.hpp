@@ -13,6 +13,7 @@
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/react.hpp"
 #include "scruple/plan/shopping.hpp"
+#include "scruple/plan/stock_sheet.hpp"
 #include "scruple/plan/swap.hpp"
 #include "scruple/plan/weigh.hpp"
 #include "scruple/plan/why.hpp"
@@ -47,6 +48,15 @@ struct BinderPage {
 [[nodiscard]] std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style);
 [[nodiscard]] std::string shopping_html(const plan::ShoppingList& list);
 [[nodiscard]] std::string shopping_json(const plan::ShoppingList& list);
+
+[[nodiscard]] std::string shelf_text(const plan::StockSheet& shelf, const TextStyle& style);
+[[nodiscard]] std::string shelf_html(const plan::StockSheet& shelf);
+[[nodiscard]] std::string shelf_json(const plan::StockSheet& shelf);
+
+/// A line that was written into the log.
+[[nodiscard]] std::string entry_text(const plan::StockEntry& entry, const TextStyle& style);
+[[nodiscard]] std::string entry_html(const plan::StockEntry& entry);
+[[nodiscard]] std::string entry_json(const plan::StockEntry& entry);
 
 [[nodiscard]] std::string chemical_text(const check::Chemical& chemical, const TextStyle& style);
 [[nodiscard]] std::string chemical_html(const check::Chemical& chemical);

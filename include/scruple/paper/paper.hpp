@@ -13,6 +13,7 @@
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/shopping.hpp"
+#include "scruple/plan/stock_sheet.hpp"
 
 namespace scruple::paper {
 
@@ -45,6 +46,7 @@ struct Printing {
 [[nodiscard]] std::string binder(std::span<const plan::Card> cards, const Printing& printing);
 
 [[nodiscard]] std::string shopping(const plan::ShoppingList& list, const Printing& printing);
+[[nodiscard]] std::string shelf(const plan::StockSheet& shelf, const Printing& printing);
 
 /// Labels side by side and below one another, as a sheet of stickers has them.
 struct LabelGrid {

@@ -54,15 +54,6 @@ struct ShoppingList {
 
 [[nodiscard]] ShoppingList shopping_list(const check::Model& model, check::Id plan);
 
-/// What the log says is on hand on a day (every line up to and with it): grams or ml.
-struct OnHand {
-    check::Id chemical = check::none, form = check::none, solution = check::none;
-    std::optional<check::Strength> strength;
-    bool by_volume = false;  ///< solutions, percent solutions and liquids are counted in ml
-    check::Exact amount;     ///< ml where by_volume, else g
-};
-[[nodiscard]] std::vector<OnHand> on_hand(const check::Model& model, check::Day day);
-
 /// ml of each solution that using a bath for these films or sheets takes: the bath, then what it is made of.
 /// Uses the larger of the tank's volume and the floor of stock that the recipe's capacity states.
 struct Drawn {
