@@ -51,11 +51,11 @@ suite() {
     count $counts
 }
 
-# What the browser's tests load beside the program, at the versions of the lock file.
-web_packages() {
-    mkdir -p build/web &&
-        cp tests/web/package.json tests/web/package-lock.json build/web &&
-        npm ci --prefix build/web --ignore-scripts --no-audit --no-fund
+# What the tests take from npm, at the versions of the lock file.
+node_packages() {
+    mkdir -p build/node &&
+        cp tests/node/package.json tests/node/package-lock.json build/node &&
+        npm ci --prefix build/node --ignore-scripts --no-audit --no-fund
 }
 
 format_check() {
@@ -91,7 +91,7 @@ fi
 
 # shellcheck disable=SC2086 # lists of packages
 check setup need $build_needs $test_needs
-check web-packages web_packages
+check node-packages node_packages
 check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON

@@ -37,8 +37,11 @@ As Call::as() const {
     if (format == "text") return As::text;
     if (format == "html") return As::html;
     if (format == "json") return As::json;
-    throw Stop{Exit::wrong_call, fmt::format("`--as {}` is no format of `{}`; there are text, html and json{}", format,
-                                             command, is_drawn(command) ? ", and pdf, svg and png" : "")};
+    throw Stop{Exit::wrong_call,
+               fmt::format("`--as {}` is no format of `{}`; there are text, html and json{}", format, command,
+                           is_drawn(command)    ? ", and pdf, svg and png"
+                           : command == "check" ? ", and sarif and junit"
+                                                : "")};
 }
 
 }  // namespace scruple::cli
