@@ -123,8 +123,8 @@ def clangd(folder):
                                                             "text": CPP}})
     wait_for(client, client.uri("a.cpp"), 1)
     places = [(i, line.index(";") - 1) for i, line in enumerate(CPP.splitlines()) if "* " in line]
-    times = edits(client, "a.cpp", places, 100, random.Random(1), pause=0.05)
-    print(f"clangd, a file of {len(CPP.splitlines())} lines, 100 edits: {percentiles(times)}")
+    times = edits(client, "a.cpp", places, 30, random.Random(1), pause=0.05)
+    print(f"clangd, a file of {len(CPP.splitlines())} lines, 30 edits: {percentiles(times)}")
     client.kill()
 
 
