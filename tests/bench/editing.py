@@ -123,6 +123,7 @@ def clangd(folder):
                                                             "text": CPP}})
     wait_for(client, client.uri("a.cpp"), 1)
     places = [(i, line.index(";") - 1) for i, line in enumerate(CPP.splitlines()) if "* " in line]
+    LAST.update({("a.cpp", i): int(CPP.splitlines()[i][column]) for i, column in places})
     times = edits(client, "a.cpp", places, 30, random.Random(1), pause=0.05)
     print(f"clangd, a file of {len(CPP.splitlines())} lines, 30 edits: {percentiles(times)}")
     client.kill()
