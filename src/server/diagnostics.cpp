@@ -48,8 +48,8 @@ Json action(const Asked& about, const Json& shown, const diagnostics::Fix& fix, 
 
 bool wants_quick_fixes(const Json& context) {
     if (!context.contains("only")) return true;
-    for (const Json& kind : context.at("only"))
-        if (kind == "quickfix" || kind == std::string()) return true;
+    for (const auto& kind : context.at("only").get<std::vector<std::string>>())
+        if (kind.empty() || kind == "quickfix") return true;
     return false;
 }
 

@@ -33,8 +33,8 @@ class Workspace {
     std::string read(const std::filesystem::path& folder);
 
     void open(const std::string& path, std::int64_t version, std::string text);
-    void edit(FileNumber file, std::int64_t version, const std::vector<Edit>& edits);
-    void close(FileNumber file);
+    void edit(FileNumber number, std::int64_t version, const std::vector<Edit>& edits);
+    void close(FileNumber number);
     /// What is on the disk may have changed, come or gone.
     void look_again(const std::string& path);
 
@@ -56,10 +56,9 @@ class Workspace {
 
   private:
     FileNumber add(text::Source source);
-    void parse(FileNumber file);
-    void take_text(FileNumber file, std::string text);
-    void changed(FileNumber file);
-    void queue_neighbours(FileNumber file, const Names& before);
+    void parse(FileNumber number);
+    void take_text(FileNumber number, std::string text);
+    void queue_neighbours(FileNumber number, const Names& before);
     void queue_everything();
     void check(const std::vector<FileNumber>& those);
     void take_found(const std::set<FileNumber>& those);
