@@ -51,6 +51,13 @@ suite() {
     count $counts
 }
 
+# What the tests take from npm, at the versions of the lock file.
+node_packages() {
+    mkdir -p build/node &&
+        cp tests/node/package.json tests/node/package-lock.json build/node &&
+        npm ci --prefix build/node --ignore-scripts --no-audit --no-fund
+}
+
 format_check() {
     find src include grammar tests \( -name '*.cpp' -o -name '*.hpp' \) -exec clang-format --dry-run -Werror --ferror-limit=1 {} +
 }
@@ -84,6 +91,7 @@ fi
 
 # shellcheck disable=SC2086 # lists of packages
 check setup need $build_needs $test_needs
+check node-packages node_packages
 check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON

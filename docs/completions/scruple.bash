@@ -11,12 +11,14 @@ _scruple_options() {
     tidy) echo --check --in --as --out --help ;;
     weigh) echo --as-form --in --as --out --help ;;
     contents) echo --at --instead --from-shelf --variant --in --as --out --help ;;
+    compare) echo --lines --git --in --as --out --help ;;
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --with --without --against --paper --in --as --out --help ;;
     calendar) echo --bench --in --as --out --help ;;
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;
+    language-server) echo --help ;;
     check | chemical | help) echo --in --as --out --help ;;
     esac
 }
@@ -49,7 +51,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -73,8 +75,9 @@ _scruple() {
         shopping | calendar) _scruple_next_words plans ;;
         enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
         chemical) _scruple_next_words chemicals ;;
+        compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher
             conversion bench supplier log process plan meeting format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

@@ -30,14 +30,17 @@ complete -c scruple -n __fish_use_subcommand -a weigh -d 'one form in place of a
 complete -c scruple -n __fish_use_subcommand -a react -d 'balance and work out a reaction'
 complete -c scruple -n __fish_use_subcommand -a labels -d 'bottle labels'
 complete -c scruple -n __fish_use_subcommand -a contents -d 'what a solution holds'
+complete -c scruple -n __fish_use_subcommand -a compare -d 'what has changed between two versions'
 complete -c scruple -n __fish_use_subcommand -a why -d 'where an amount comes from'
+complete -c scruple -n __fish_use_subcommand -a language-server -d 'answer an editor'
 complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a block or a fault'
 complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
 
 complete -c scruple -l help -d 'show how it is called'
-set --local all check card labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why help
+set --local all check card labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why help
 complete -c scruple -n "__scruple_command binder $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
+complete -c scruple -n '__scruple_command check' -l as -x -a 'sarif junit' -d 'format'
 complete -c scruple -n '__scruple_command shopping' -l with -x -d 'work besides the plan'
 complete -c scruple -n '__scruple_command shopping' -l without -x -d 'a day or process left out'
 complete -c scruple -n '__scruple_command shopping' -l against -x -a '(__scruple_names plans)' -d 'another plan'
@@ -70,11 +73,13 @@ complete -c scruple -n '__scruple_command labels' -l first -x -d 'millimetres to
 complete -c scruple -n '__scruple_command labels' -l between -x -d 'millimetres between labels'
 complete -c scruple -n '__scruple_command weigh' -l as-form -x -d 'the form there is'
 complete -c scruple -n '__scruple_command react' -l with -x -d 'amounts that are taken'
+complete -c scruple -n '__scruple_command compare' -l lines -d 'of one only: what is compared, a fact a line'
+complete -c scruple -n '__scruple_command compare' -l git -d 'called by git'
 complete -c scruple -n '__scruple_command tidy' -l check -d 'change nothing, list what would change'
 
 complete -c scruple -n '__scruple_command card labels scaled contents why mixed' -a '(__scruple_names recipes)'
 complete -c scruple -n '__scruple_command enter' -a 'received processed used replenished "on shelf" discarded'
 complete -c scruple -n '__scruple_command shopping calendar' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
-complete -c scruple -n '__scruple_command tidy' -F
-complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents why names recipe part bath working replenisher conversion bench supplier log process plan meeting format'
+complete -c scruple -n '__scruple_command tidy compare' -F
+complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher conversion bench supplier log process plan meeting format'

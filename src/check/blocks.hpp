@@ -21,9 +21,9 @@ struct Block {
     Id recipe = none;  ///< the recipe it belongs to, for the solutions of one
 };
 
-/// Cuts all trees into blocks, in file and line order, makes room in the model for what they define, and
-/// enters the names. A block that may not define anything has no id.
-[[nodiscard]] std::vector<Block> define(const Workspace& workspace, Model& model,
+/// Cuts all trees from the first one wanted on into blocks, in file and line order, makes room in the model for what
+/// they define, and enters the names. A block that may not define anything has no id.
+[[nodiscard]] std::vector<Block> define(const Workspace& workspace, text::FileId first, Model& model,
                                         std::vector<diagnostics::Diagnostic>& out);
 
 /// `a recipe`, `the supplier Pier`: for messages about a block.

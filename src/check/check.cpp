@@ -25,11 +25,19 @@ class Checker {
     Checker(const Workspace& workspace, unsigned workers)
         : workspace_(workspace), workers_(workers == 0 ? text::all_cores() : workers) {}
 
+    /// Goes on from a model in which the library is checked already; no chemical may be declared after it.
+    Checker(const Workspace& workspace, unsigned workers, Checked library)
+        : workspace_(workspace),
+          workers_(workers == 0 ? text::all_cores() : workers),
+          checked_(std::move(library)),
+          first_file_(static_cast<text::FileId>(workspace.built_in)),
+          first_section_(static_cast<Id>(checked_.model.sections.size())) {}
+
     Checked run() {
-        blocks_ = define(workspace_, model(), out());
+        blocks_ = define(workspace_, first_file_, model(), out());
         logs_.resize(blocks_.size());
         notes_.resize(model().sections.size());
-        read_chemicals();
+        if (first_file_ == 0) read_chemicals();
         pass([this](BlockContext context) { prepare(context); });
         pass([this](BlockContext context) { read(context); });
         gather_logs();
@@ -207,8 +215,8 @@ class Checker {
         std::vector<std::vector<ContentsTable>> tables(workers_);
         const Encounters encounters(model());
         std::vector<std::vector<Encounter>> found(model().sections.size());
-        for_each_index(model().sections.size(), workers_, out(), [&](std::size_t i, Worker worker) {
-            const auto id = static_cast<Id>(i);
+        for_each_index(model().sections.size() - first_section_, workers_, out(), [&](std::size_t i, Worker worker) {
+            const auto id = static_cast<Id>(first_section_ + i);
             const auto& section = model().sections[id];
             auto section_reader = reader(section.place.file, worker.out);
             judge_volumes(section_reader, id);
@@ -216,7 +224,7 @@ class Checker {
             if (section.kind != SectionKind::conversion) judge_work(section_reader, id, tables[worker.number]);
             judge_expectations(section_reader, id, tables[worker.number]);
             judge_ph(section_reader, id, tables[worker.number]);
-            found[i] = encounters_in(model(), encounters, id, tables[worker.number]);
+            found[id] = encounters_in(model(), encounters, id, tables[worker.number]);
         });
         judge_meetings(model(), encounters, found, tables.front(), out());
     }
@@ -233,6 +241,8 @@ class Checker {
     const Workspace& workspace_;
     unsigned workers_;
     Checked checked_;
+    text::FileId first_file_ = 0;  ///< of those to check
+    Id first_section_ = 0;
     std::vector<Block> blocks_;
     std::vector<std::vector<LogEntry>> logs_;  ///< one a block, so that blocks can be read side by side
     std::vector<Notes> notes_;                 ///< one a section
@@ -242,6 +252,71 @@ class Checker {
 
 Checked check(const Workspace& workspace, unsigned workers) {
     return Checker(workspace, workers).run();
+}
+
+// ---- again and again ----
+
+namespace {
+
+bool declares_a_chemical(const Workspace& workspace) {
+    for (std::size_t file = workspace.built_in; file < workspace.trees.size(); ++file) {
+        const auto& tree = workspace.trees[file];
+        for (const auto heading : tree.headings)
+            if (std::get<syntax::Heading>(tree.statements[heading].node).block == SyntaxBlock::chemical) return true;
+    }
+    return false;
+}
+
+template <class T>
+void cut(std::vector<T>& all, std::size_t count) {
+    all.erase(all.begin() + static_cast<std::ptrdiff_t>(count), all.end());
+}
+
+}  // namespace
+
+Rechecker::Rechecker(const Workspace& library) : checked_(check::check(library, 1)) {
+    const Model& model = checked_.model;
+    sections_ = model.sections.size();
+    conversions_ = model.conversions.size();
+    formats_ = model.formats;
+    meetings_ = model.meetings;
+    section_names_ = model.section_names;
+    format_names_ = model.format_names;
+    meeting_names_ = model.meeting_names;
+}
+
+/// Chemicals, and what they are in water, are most of a model, and stay.
+void Rechecker::forget_all_but_the_library() {
+    checked_.diagnostics.clear();
+    Model& model = checked_.model;
+    cut(model.sections, sections_);
+    cut(model.conversions, conversions_);
+    model.recipes.clear();
+    model.benches.clear();
+    model.suppliers.clear();
+    model.log.clear();
+    model.processes.clear();
+    model.plans.clear();
+    model.accepted.clear();
+    model.dropper = none;
+    model.formats = formats_;
+    model.meetings = meetings_;
+    model.section_names = section_names_;
+    model.format_names = format_names_;
+    model.meeting_names = meeting_names_;
+    for (auto* names :
+         {&model.recipe_names, &model.process_names, &model.plan_names, &model.supplier_names, &model.bench_names})
+        names->clear();
+}
+
+Checked& Rechecker::check(const Workspace& workspace, unsigned workers) {
+    if (declares_a_chemical(workspace)) {
+        with_chemicals_ = check::check(workspace, workers);
+        return with_chemicals_;
+    }
+    forget_all_but_the_library();
+    checked_ = Checker(workspace, workers, std::move(checked_)).run();
+    return checked_;
 }
 
 }  // namespace scruple::check

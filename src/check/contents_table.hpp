@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "scruple/check/contents.hpp"
-#include "volumes.hpp"
+#include "scruple/check/volumes.hpp"
 
 namespace scruple::check {
 

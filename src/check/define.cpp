@@ -13,12 +13,12 @@ using SyntaxBlock = syntax::Block;
 
 class Definer {
   public:
-    Definer(const Workspace& workspace, Model& model, std::vector<diagnostics::Diagnostic>& out)
-        : workspace_(workspace), model_(model), out_(out) {}
+    Definer(const Workspace& workspace, text::FileId first, Model& model, std::vector<diagnostics::Diagnostic>& out)
+        : workspace_(workspace), first_(first), model_(model), out_(out) {}
 
     std::vector<Block> run() {
         reserve();
-        for (text::FileId file = 0; file < workspace_.trees.size(); ++file) cut(file);
+        for (text::FileId file = first_; file < workspace_.trees.size(); ++file) cut(file);
         for (const Id id : with_short_names_) name_whole(model_.recipes[id]);
         model_.water = chemical_called("water");
         return std::move(blocks_);
@@ -321,6 +321,7 @@ class Definer {
     }
 
     const Workspace& workspace_;
+    text::FileId first_;
     Model& model_;
     std::vector<diagnostics::Diagnostic>& out_;
     std::vector<Block> blocks_;
@@ -333,8 +334,9 @@ class Definer {
 
 }  // namespace
 
-std::vector<Block> define(const Workspace& workspace, Model& model, std::vector<diagnostics::Diagnostic>& out) {
-    return Definer(workspace, model, out).run();
+std::vector<Block> define(const Workspace& workspace, text::FileId first, Model& model,
+                          std::vector<diagnostics::Diagnostic>& out) {
+    return Definer(workspace, first, model, out).run();
 }
 
 }  // namespace scruple::check

@@ -4,7 +4,7 @@
 
 #include "ingredients_of.hpp"
 #include "passes.hpp"
-#include "volumes.hpp"
+#include "scruple/check/volumes.hpp"
 
 namespace scruple::check {
 namespace {

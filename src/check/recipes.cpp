@@ -6,8 +6,8 @@
 #include "lines.hpp"
 #include "meetings.hpp"
 #include "passes.hpp"
+#include "scruple/check/volumes.hpp"
 #include "uses.hpp"
-#include "volumes.hpp"
 
 namespace scruple::check {
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "volumes.hpp"
+#include "scruple/check/volumes.hpp"
 
 #include "vessels.hpp"
 

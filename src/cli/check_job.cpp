@@ -30,6 +30,20 @@ std::string as_text(const driver::Loaded& loaded, bool colour) {
                                 {.colour = colour, .checked = checked(loaded)});
 }
 
+/// The forms that forges and build servers read.
+enum class Report : std::uint8_t { none, sarif, junit };
+
+Report report_of(const Call& call) {
+    const auto format = call.value("--as");
+    return format == "sarif" ? Report::sarif : format == "junit" ? Report::junit : Report::none;
+}
+
+std::string reported(Report report, const driver::Loaded& loaded) {
+    const auto& found = loaded.checked.diagnostics;
+    return report == Report::sarif ? diagnostics::as_sarif(found, loaded.sources, SCRUPLE_VERSION)
+                                   : diagnostics::as_junit(found, loaded.sources, loaded.built_in);
+}
+
 }  // namespace
 
 Outcome check_job(const Call& call) {
@@ -37,11 +51,14 @@ Outcome check_job(const Call& call) {
         throw Stop{Exit::wrong_call,
                    fmt::format("`scruple check` reads a whole folder; for another one write `--in {}`", call.name())};
     }
-    const As as = call.as();
+    const Report report = report_of(call);
+    const As as = report == Report::none ? call.as() : As::text;
     const driver::Loaded loaded = open_workspace(call);
     Outcome outcome;
     if (diagnostics::any_error(loaded.checked.diagnostics)) outcome.status = Exit::faults;
-    if (as == As::json) {
+    if (report != Report::none) {
+        outcome.text = reported(report, loaded);
+    } else if (as == As::json) {
         outcome.text = diagnostics::as_json(loaded.checked.diagnostics, loaded.sources);
     } else if (as == As::html) {
         outcome.text = page("Scruple: check", as_text(loaded, false));

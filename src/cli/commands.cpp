@@ -35,6 +35,9 @@ constexpr std::array option_table{
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
     OptionInfo{"--check", "", 0, false, "--check", "change nothing, and list the files that would change"},
+    OptionInfo{"--lines", "", 0, false, "--lines", "of one only: the facts that a comparison goes by, one a line"},
+    OptionInfo{"--git", "", 0, false, "--git",
+               "called by git, with the words that it gives to a program that compares"},
     OptionInfo{"--in", "FOLDER", 1, false, "--in recipes", "where the recipes are; the current folder otherwise"},
     OptionInfo{"--bottles", "NUMBERxVOLUME", 1, true, "--bottles 2x500ml",
                "one label for each bottle; may be said several times"},
@@ -49,7 +52,7 @@ constexpr std::array option_table{
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
                "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too, for shopping csv, for "
-               "the calendar ics; text otherwise"},
+               "the calendar ics, for check sarif and junit; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
@@ -296,6 +299,25 @@ constexpr CommandInfo contents_command{
     contents_options,
     contents_examples};
 
+constexpr Options compare_options = {"--lines", "--git", "--in", "--as", "--out"};
+constexpr Examples compare_examples = {
+    {"scruple compare main~3", "what has changed since, in the current folder"},
+    {"scruple compare heron.scruple heron-2.scruple", "two versions that lie side by side"},
+    {"scruple compare v1:recipes v2:recipes", "a folder at two revisions"},
+};
+constexpr CommandInfo compare_command{
+    "compare",
+    "OLD [NEW]",
+    "say what has changed between two versions, as chemistry and not as text",
+    "OLD and NEW are files, folders, or revisions that git knows, such as `main~3` or `HEAD:recipes`; without NEW, it "
+    "is "
+    "the folder as it stands. Solutions are compared by a litre of each: what they hold, pH, order, temperatures, "
+    "waits, "
+    "cautions. What is the same solution written otherwise is told as such. A file is read together with the others of "
+    "the folder.",
+    compare_options,
+    compare_examples};
+
 constexpr Options why_options = {"--make",       "--films",   "--sheets", "--area", "--with", "--instead",
                                  "--from-shelf", "--variant", "--bench",  "--in",   "--as",   "--out"};
 constexpr Examples why_examples = {
@@ -309,6 +331,19 @@ constexpr CommandInfo why_command{"why",
                                   "by one, rounding; each with who says so. Each sum can be done again on paper.",
                                   why_options,
                                   why_examples};
+
+constexpr Examples language_server_examples = {
+    {"scruple language-server", "for an editor to start; docs/editors.md says how"},
+};
+constexpr CommandInfo language_server_command{
+    "language-server",
+    "",
+    "answer an editor that speaks the Language Server Protocol",
+    "Speaks version 3.17 of the protocol on the standard streams, about the folder that the editor names: what is "
+    "wrong as "
+    "it is typed, and edits that mend it; what a line holds; names, forms and units to complete; where a name stands.",
+    {},
+    language_server_examples};
 
 constexpr Examples help_examples = {
     {"scruple help form-not-stated", "what that message means, and what to do"},
@@ -324,10 +359,11 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{check_command,    card_command,     binder_command, labels_command, scaled_command,
-                                   shopping_command, calendar_command, shelf_command,  mixed_command,  enter_command,
-                                   tidy_command,     chemical_command, weigh_command,  react_command,  contents_command,
-                                   why_command,      help_command};
+constexpr std::array command_table{
+    check_command,    card_command,     binder_command,          labels_command, scaled_command,
+    shopping_command, calendar_command, shelf_command,           mixed_command,  enter_command,
+    tidy_command,     chemical_command, weigh_command,           react_command,  contents_command,
+    compare_command,  why_command,      language_server_command, help_command};
 
 }  // namespace
 

@@ -32,7 +32,9 @@ struct Outcome {
 [[nodiscard]] Outcome weigh_job(const Call& call);
 [[nodiscard]] Outcome react_job(const Call& call);
 [[nodiscard]] Outcome contents_job(const Call& call);
+[[nodiscard]] Outcome compare_job(const Call& call);
 [[nodiscard]] Outcome why_job(const Call& call);
+[[nodiscard]] Outcome language_server_job(const Call& call);
 [[nodiscard]] Outcome help_job(const Call& call);
 
 }  // namespace scruple::cli

@@ -24,6 +24,11 @@ class Descriptor {
         return number < 0 || ::close(number) == 0;
     }
 
+    void reset(int number) {
+        close();
+        number_ = number;
+    }
+
   private:
     int number_;
 };

@@ -57,24 +57,28 @@ void check_all(Read& read) {
 
 }  // namespace
 
-std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked) {
-    auto paths = recipe_files(folder);
-    if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
-    std::vector<Reading> readings = read_all(std::get<0>(paths));
-
+Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked) {
     Read read;
     for (const text::Source& source : library()) take(read, {source, std::nullopt});
     read.loaded.built_in = read.loaded.sources.size();
-    for (Reading& reading : readings) {
-        if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
-        take(read, std::move(std::get<RecipeFile>(reading)));
-    }
+    for (RecipeFile& file : files) take(read, std::move(file));
     read.loaded.asked = read.loaded.sources.size();
     for (text::Source& source : asked) take(read, {std::move(source), std::nullopt});
 
     parse_all(read);
     check_all(read);
     return std::move(read.loaded);
+}
+
+std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked) {
+    auto paths = recipe_files(folder);
+    if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
+    std::vector<RecipeFile> files;
+    for (Reading& reading : read_all(std::get<0>(paths))) {
+        if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
+        files.push_back(std::move(std::get<RecipeFile>(reading)));
+    }
+    return load(std::move(files), std::move(asked));
 }
 
 }  // namespace scruple::driver

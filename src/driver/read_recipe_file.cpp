@@ -42,7 +42,10 @@ RecipeFile too_large(text::Source source, std::size_t size) {
     return {std::move(source), diagnostics::make(Kind::text_too_large, 0, {}, {found, most})};
 }
 
-RecipeFile judged(text::Source source) {
+}  // namespace
+
+RecipeFile recipe_file_of(text::Source source) {
+    if (source.bytes.size() > syntax::longest_text) return too_large(std::move(source), source.bytes.size());
     const std::size_t invalid = text::first_invalid_byte(source.bytes);
     if (invalid == std::string_view::npos) return {std::move(source), std::nullopt};
     const auto byte = static_cast<unsigned char>(source.bytes[invalid]);
@@ -52,8 +55,6 @@ RecipeFile judged(text::Source source) {
     source.bytes.resize(invalid);
     return {std::move(source), diagnostics::make(Kind::not_text, 0, {place, place}, {what})};
 }
-
-}  // namespace
 
 std::variant<RecipeFile, Trouble> read_recipe_file(const std::filesystem::path& path) {
     // Without O_NONBLOCK, opening a pipe with such a name would wait for somebody to write.
@@ -68,7 +69,7 @@ std::variant<RecipeFile, Trouble> read_recipe_file(const std::filesystem::path& 
     if (size > syntax::longest_text) return too_large(std::move(source), size);
     if (const int error = read_up_to(size + 1, file, source.bytes)) return cannot_read(path, error);
     if (source.bytes.size() > size) return Trouble{path.native() + " cannot be read: it grew meanwhile"};
-    return judged(std::move(source));
+    return recipe_file_of(std::move(source));
 }
 
 }  // namespace scruple::driver

@@ -11,10 +11,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool passed_over(const fs::path& name) {
-    return name.native().starts_with('.') || name == "build";
-}
-
 Trouble cannot_list(const fs::path& folder, const std::error_code& why) {
     return {fmt::format("the folder {} cannot be read: {}", folder.native(), why.message())};
 }
@@ -38,6 +34,10 @@ std::optional<Trouble> list(const fs::path& folder, std::vector<fs::path>& files
 }
 
 }  // namespace
+
+bool passed_over(const fs::path& name) {
+    return name.native().starts_with('.') || name == "build";
+}
 
 std::variant<std::vector<fs::path>, Trouble> recipe_files(const fs::path& folder) {
     std::error_code why;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <set>
 
 #include "scruple/driver/driver.hpp"
 
@@ -27,6 +28,14 @@ bool is_carried(const check::Model& model, check::Id section, const diagnostics:
     return false;
 }
 
+/// Whether a fault is one of the solution as a whole, whose lines say all that they should.
+bool is_judgement(diagnostics::Kind kind) {
+    using enum diagnostics::Kind;
+    constexpr diagnostics::Kind judgements[] = {expectation_missed, expectation_of_nothing, ph_missed,
+                                                water_onto_acid,    lethal_meeting,         lethal_carry_over};
+    return std::ranges::find(judgements, kind) != std::end(judgements);
+}
+
 /// What was found in the lines of a solution and in its recipe's own.
 template <class Wanted>
 std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wanted wanted) {
@@ -52,6 +61,32 @@ std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wan
 std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section) {
     return found_in(loaded, section,
                     [](const diagnostics::KindInfo& kind) { return kind.severity == diagnostics::Severity::warning; });
+}
+
+std::vector<plan::Warning> judgements_for(const Loaded& loaded, check::Id section) {
+    return found_in(loaded, section, [](const diagnostics::KindInfo& kind) {
+        return kind.severity == diagnostics::Severity::error && is_judgement(kind.kind);
+    });
+}
+
+bool is_read(const Loaded& loaded, check::Id section) {
+    const auto unread = [](const diagnostics::KindInfo& kind) {
+        return kind.severity == diagnostics::Severity::error && !is_judgement(kind.kind);
+    };
+    std::set<check::Id> seen{section};
+    std::vector<check::Id> open{section};
+    while (!open.empty()) {
+        const check::Id next = open.back();
+        open.pop_back();
+        const auto& solution = loaded.checked.model.sections[next];
+        if (solution.broken || !found_in(loaded, next, unread).empty()) return false;
+        for (const auto& line : solution.lines) {
+            const auto* addition = std::get_if<check::Addition>(&line);
+            if (addition != nullptr && addition->solution != check::none && seen.insert(addition->solution).second)
+                open.push_back(addition->solution);
+        }
+    }
+    return true;
 }
 
 std::vector<std::string> notes_for(const Loaded& loaded, check::Id section) {

@@ -8,7 +8,6 @@
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/emit/words.hpp"
-#include "search_script.hpp"
 
 namespace scruple::emit {
 namespace {
@@ -86,7 +85,7 @@ std::string binder_html(std::span<const BinderPage> pages, std::string_view pdf)
     Markup entries;
     for (const BinderPage& page : pages) entries += entry(page);
     all += element("ul", "class=\"binder\"", entries);
-    return html::page(words::binder_title, element("main", all), {search_script, search_script_digest});
+    return html::page(words::binder_title, element("main", all), html::search_script);
 }
 
 }  // namespace scruple::emit

@@ -6,6 +6,7 @@
 #include "cautions.hpp"
 #include "held.hpp"
 #include "html.hpp"
+#include "rescaling_data.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -53,14 +54,15 @@ Markup amount(const Work& work) {
     return element("span", "class=\"amount\"", all);
 }
 
-Markup clock() {
+/// For a hand to write on; with scripts there is a clock beside it that runs.
+Markup clock(double seconds) {
     Markup all;
     for (const std::string_view label : {"started", "ended"}) {
         Markup one = html::words(label);
         one += element("span", "class=\"clock\"", Markup{});
         all += element("span", "class=\"tick\"", one);
     }
-    return element("p", all);
+    return element("p", fmt::format("data-seconds=\"{}\"", seconds), all);
 }
 
 Markup boxes_and_running(const Work& work) {
@@ -68,7 +70,7 @@ Markup boxes_and_running(const Work& work) {
     const std::string_view in = words::box_of(work);
     if (!in.empty()) all += html::box(in);
     if (work.clear_box) all += html::box("clear");
-    if (work.running) all += element("span", "class=\"tick\"", words::running(work));
+    if (work.running) all += element("span", "class=\"tick running\"", words::running(work));
     return all.text.empty() ? all : element("p", all);
 }
 
@@ -77,8 +79,8 @@ Markup step(const Work& work) {
     line += element("span", "class=\"what\"", work.what);
     Markup all = element("span", "class=\"number\"", fmt::format("{}", work.n));
     all += element("p", line);
-    for (const std::string& remark : words::remarks(work)) all += element("p", remark);
-    if (work.seconds) all += clock();
+    for (const std::string& remark : words::remarks(work)) all += element("p", "class=\"remark\"", remark);
+    if (work.seconds) all += clock(*work.seconds);
     all += boxes_and_running(work);
     return element("li", all);
 }
@@ -107,6 +109,20 @@ Markup tally() {
     return both;
 }
 
+/// Stands in the place of what is left out where the page works out another volume.
+Markup of_one_volume(const Card& card, std::string_view what) {
+    if (!card.rescaling) return {};
+    return element("p", "class=\"volume-note\"",
+                   fmt::format("{} was worked out for {} and is left out here.", what, card.makes.with_unit()));
+}
+
+Markup held(const Card& card) {
+    Markup all = held_html(card.contents, card.ph);
+    if (all.text.empty()) return all;
+    all += of_one_volume(card, card.ph ? "The pH, and how far these may be off," : "How far these may be off");
+    return html::section(words::held_heading, element("div", "class=\"held\"", all));
+}
+
 Markup life(const Card& card) {
     Markup all;
     for (const plan::Life& life : card.keeps) {
@@ -117,7 +133,8 @@ Markup life(const Card& card) {
             all += element("p", html::to_write(text + ", use by"));
     }
     if (!card.use_within.empty()) all += element("p", "use within " + card.use_within);
-    for (const std::string& rule : card.capacity) all += element("p", rule);
+    for (const std::string& rule : card.capacity) all += element("p", "class=\"of-volume\"", rule);
+    if (!card.capacity.empty()) all += of_one_volume(card, "How much it does");
     if (words::wants_tally(card)) all += tally();
     return html::section(words::life_heading, all);
 }
@@ -137,15 +154,27 @@ Markup substituted(const Card& card) {
     return html::section(words::substituted_heading, all);
 }
 
+/// Shown where scripts run.
+Markup rescale(const Card& card) {
+    if (!card.rescaling) return {};
+    Markup all = element("label", "Make another volume");
+    all += Markup{"<input type=\"text\" autocomplete=\"off\" spellcheck=\"false\">\n"};
+    all += element("p", "role=\"status\"", Markup{});
+    Markup both = element("div", "class=\"rescale\" hidden", all);
+    both += rescaling_html(card);
+    return both;
+}
+
 Markup one_card(const Card& card) {
     Markup all = head(card);
+    all += rescale(card);
     all += cautions_html(card.cautions, card.hazards);
     all += accepted_html(card.accepted);
     all += gather(card);
     all += work(card);
     all += end_checks(card);
     all += life(card);
-    all += html::section(words::held_heading, held_html(card.contents, card.ph));
+    all += held(card);
     all += substituted(card);
     all += html::section(words::assumed_heading, html::list(card.assumed));
     all += warnings(card);
@@ -161,7 +190,8 @@ std::string card_html(std::span<const plan::Card> cards, std::string_view conten
     if (!contents_page.empty())
         all += element("p", "class=\"way-back\"", html::link(contents_page, words::binder_title));
     for (const Card& card : cards) all += one_card(card);
-    return html::page(cards.size() == 1 ? words::title(cards[0]) : "Mixing cards", element("main", all));
+    return html::page(cards.size() == 1 ? words::title(cards[0]) : "Mixing cards", element("main", all),
+                      html::card_script);
 }
 
 }  // namespace scruple::emit

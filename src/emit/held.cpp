@@ -39,8 +39,8 @@ Markup held_html(const std::vector<ContentRow>& rows, const std::optional<PhRow>
                    words::give_or_take(row)});
     Markup all = table.take();
     if (!ph) return all;
-    all += element("p", words::ph_head(*ph) + (ph->value ? " " + ph->text : ""));
-    for (const std::string& line : words::ph_remarks(*ph)) all += element("p", line);
+    all += element("p", "class=\"of-volume\"", words::ph_head(*ph) + (ph->value ? " " + ph->text : ""));
+    for (const std::string& line : words::ph_remarks(*ph)) all += element("p", "class=\"of-volume\"", line);
     return all;
 }
 

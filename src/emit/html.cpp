@@ -5,7 +5,6 @@
 
 #include "scruple/emit/words.hpp"
 #include "scruple/text/printable.hpp"
-#include "style.hpp"
 
 namespace scruple::emit::html {
 namespace {
@@ -116,7 +115,7 @@ Markup link(std::string_view file_name, std::string_view text) {
     return element("a", fmt::format("href=\"{}\"", file_name), text);
 }
 
-std::string page(std::string_view title, const Markup& body, const Script& script) {
+std::string page(std::string_view title, const Markup& body, const Embedded& script) {
     constexpr std::string_view frame = R"(<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -133,7 +132,7 @@ std::string page(std::string_view title, const Markup& body, const Script& scrip
     const bool none = script.text.empty();
     const std::string allowed = none ? "" : fmt::format("; script-src '{}'", script.digest);
     const std::string tail = none ? "" : fmt::format("<script>{}</script>\n", script.text);
-    return fmt::format(frame, style_digest, allowed, words(title).text, style, body.text, tail);
+    return fmt::format(frame, style.digest, allowed, words(title).text, style.text, body.text, tail);
 }
 
 }  // namespace scruple::emit::html

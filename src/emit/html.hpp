@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "web/web.hpp"
+
 namespace scruple::emit::html {
 
 /// A finished piece of a page.
@@ -50,13 +52,8 @@ class Table {
 [[nodiscard]] Markup box(std::string_view label);
 [[nodiscard]] Markup to_write(std::string_view label);
 
-/// A script of the program's own, and its digest, which lets the page's policy take this one and no other.
-struct Script {
-    std::string_view text, digest;
-};
-
 /// One whole page: its own style within it, no script but this one, and nothing that it would fetch.
-[[nodiscard]] std::string page(std::string_view title, const Markup& body, const Script& script = {});
+[[nodiscard]] std::string page(std::string_view title, const Markup& body, const Embedded& script = {});
 
 /// To another page of the same folder, whose name is the program's own.
 [[nodiscard]] Markup link(std::string_view file_name, std::string_view text);

@@ -71,6 +71,10 @@ bool is_put_elsewhere(const plan::Work& work) {
 
 }  // namespace
 
+std::string elsewhere(const plan::Work& work) {
+    return is_put_elsewhere(work) ? "in the other vessel: " + work.vessel : "";
+}
+
 std::vector<std::string> remarks(const plan::Work& work) {
     const bool measured = work.amount && !work.amount->instrument.empty();
     // Advice says by how much the reading would be off.
@@ -80,7 +84,7 @@ std::vector<std::string> remarks(const plan::Work& work) {
                 tells_rounding ? rounding(*work.amount) : ""});
     std::vector<std::string> all;
     if (!first.empty()) all.push_back(first);
-    if (is_put_elsewhere(work)) all.push_back("in the other vessel: " + work.vessel);
+    if (std::string other = elsewhere(work); !other.empty()) all.push_back(std::move(other));
     all.insert(all.end(), work.details.begin(), work.details.end());
     all.insert(all.end(), work.advice.begin(), work.advice.end());
     return all;

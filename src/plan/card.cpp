@@ -6,6 +6,7 @@
 #include "batch_scale.hpp"
 #include "card_facts.hpp"
 #include "measures.hpp"
+#include "rescaling_of.hpp"
 #include "script.hpp"
 #include "scruple/check/ph.hpp"
 #include "settle.hpp"
@@ -119,6 +120,8 @@ std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& reque
     fill_assumed(section, bench, std::move(worked.assumed), card);
     card.gather = std::move(worked.gather);
     card.work = std::move(worked.work);
+    if (section.makes_ml > 0 && !request.from_shelf)
+        card.rescaling = rescaling_of(model, std::get<Script>(script), bench, section.makes_ml, makes_ml);
     return card;
 }
 

@@ -13,12 +13,6 @@ namespace {
 using check::Addition;
 using check::Exact;
 
-bool same_thing(const Addition& a, const Addition& b) {
-    return a.chemical == b.chemical && a.solution == b.solution && a.form == b.form && a.strength == b.strength &&
-           a.solvent == b.solvent && a.grade == b.grade && a.saturated_at.has_value() == b.saturated_at.has_value() &&
-           a.optional == b.optional;
-}
-
 bool by_weight(const Figure& figure) {
     return figure.unit == "g" || figure.unit == "kg";
 }
@@ -48,13 +42,22 @@ void say_once(std::vector<std::string>& notes, std::string note) {
 
 }  // namespace
 
+bool same_thing(const Addition& a, const Addition& b) {
+    return a.chemical == b.chemical && a.solution == b.solution && a.form == b.form && a.strength == b.strength &&
+           a.solvent == b.solvent && a.grade == b.grade && a.saturated_at.has_value() == b.saturated_at.has_value() &&
+           a.optional == b.optional;
+}
+
+std::string gathered_name(const check::Model& model, const Addition& addition) {
+    return addition.chemical == check::none ? check::shown_name(model, addition.solution)
+                                            : std::string(model.chemicals[addition.chemical].name);
+}
+
 GatherList::Entry& GatherList::entry_for(const Addition& addition, const Figure& figure) {
     for (Entry& entry : entries_)
         if (same_thing(*entry.addition, addition) && same_kind(entry.row.amount, figure)) return entry;
     const bool solution = addition.chemical == check::none;
-    std::string name =
-        solution ? check::shown_name(model_, addition.solution) : std::string(model_.chemicals[addition.chemical].name);
-    Gathered row{std::move(name), form_words(model_, addition), {}, 0, solution, addition.optional, {}};
+    Gathered row{gathered_name(model_, addition), form_words(model_, addition), {}, 0, solution, addition.optional, {}};
     entries_.push_back({&addition, std::move(row), {}});
     say_once(entries_.back().notes, std::string(addition.grade));
     return entries_.back();

@@ -9,6 +9,11 @@
 
 namespace scruple::plan {
 
+/// Do two lines take of the same jar?
+[[nodiscard]] bool same_thing(const check::Addition& a, const check::Addition& b);
+/// The chemical's name, or the solution's.
+[[nodiscard]] std::string gathered_name(const check::Model& model, const check::Addition& addition);
+
 class GatherList {
   public:
     explicit GatherList(const check::Model& model) : model_(model) {}

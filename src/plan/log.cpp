@@ -225,8 +225,8 @@ Stock stock_on(const Model& model, check::Day day, std::vector<std::string>& war
     for (const auto& shortage : lots.shortages)
         if (!shortage.settled && ++unsettled <= most_told) warnings.push_back(shortage_words(model, shortage));
     if (unsettled > most_told)
-        warnings.push_back(
-            fmt::format("there are {} more such lines of the log; `scruple shelf` tells them all", unsettled - most_told));
+        warnings.push_back(fmt::format("there are {} more such lines of the log; `scruple shelf` tells them all",
+                                       unsettled - most_told));
     return std::move(lots.stock);
 }
 

@@ -157,7 +157,8 @@ Reading Measures::in_fills(const Instrument& vessel, const Exact& ml) const {
 /// In a few fills of the largest graduate, where the amount is past it and they come within 1 %.
 std::optional<Reading> Measures::in_graduate_fills(const Exact& ml) const {
     const Instrument* graduate = best(bench_, is_measure, larger, 0);
-    if (graduate == nullptr || ml <= graduate->capacity || ml > check::most_fills * graduate->capacity) return std::nullopt;
+    if (graduate == nullptr || ml <= graduate->capacity || ml > check::most_fills * graduate->capacity)
+        return std::nullopt;
     Reading fills = in_fills(*graduate, ml);
     return good(fills) ? std::optional(std::move(fills)) : std::nullopt;
 }

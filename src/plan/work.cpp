@@ -6,7 +6,8 @@
 #include <map>
 
 #include "amounts.hpp"
-#include "making_words.hpp"
+#include "line_details.hpp"
+#include "making_details.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -21,10 +22,6 @@ using Do = Work::Do;
 using How = Addition::How;
 using Piece = Step::Piece;
 using What = Step::What;
-
-std::string equals(const Figure& figure) {
-    return fmt::format("(= {})", figure.with_unit());
-}
 
 Figure three_figures(const Exact& ml) {
     return plain(ml, "ml", 3);
@@ -62,10 +59,6 @@ struct Vessel {
         estimated = estimated || is_estimate;
     }
 };
-
-void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
-    to.insert(to.end(), from.begin(), from.end());
-}
 
 class Worker {
   public:
@@ -119,7 +112,7 @@ class Worker {
         work.optional = addition.optional;
         work.weighed_box = !water && step.piece != Piece::rest;
         amounts_.fill(step, dose, work);
-        describe(step, dose, work);
+        describe(step, work);
         if (addition.optional)
             return assumptions_.add("Optional lines are not counted in the running volume or the contents.");
         if (work.about) assumptions_.add("An amount marked about counts as it stands; the bench finds the true one.");
@@ -139,8 +132,7 @@ class Worker {
         work.up_to = true;
         if (step.addition->at) work.at = celsius_text(*step.addition->at);
         if (!reading.goes.empty()) work.details.push_back(reading.goes);
-        add_written(*step.addition, work);
-        append(work.details, detail_words(step.addition->details));
+        append_details(work.details, mark_details(step), batch_.scale);
         Vessel& vessel = vessels_[step.vessel];
         const Exact mark = ml * as_measured(work);
         gather_.add_about(*step.addition, mark - vessel.left);
@@ -167,33 +159,17 @@ class Worker {
 
     // ---- details ----
 
-    void describe(const Step& step, const Dose& dose, Work& work) {
-        const Addition& addition = *step.addition;
-        const bool dissolved = addition.strength || addition.saturated_at;
-        if (dissolved && !dose.grams.is_zero()) work.details.push_back(equals(plain(dose.grams, "g", 3)));
-        if (addition.by == Addition::By::drops) describe_drops(dose, work);
-        if (addition.parts)
-            work.details.push_back(quantity::exact_text(*addition.parts) + (*addition.parts == 1 ? " part" : " parts"));
-        if (step.piece != Piece::rest) add_written(addition, work);
-        append(work.details, detail_words(addition.details));
-        if (addition.optional)
-            work.details.push_back(
-                addition.optional_reason.empty() ? "optional" : "optional: " + std::string(addition.optional_reason));
-        assume_density(addition);
+    void describe(const Step& step, Work& work) {
+        append_details(work.details, put_details(batch_.model, step), batch_.scale);
+        if (step.addition->by == Addition::By::drops) assume_dropper();
+        assume_density(*step.addition);
     }
 
-    void describe_drops(const Dose& dose, Work& work) {
-        if (!dose.ml.is_zero()) work.details.push_back(equals(plain(dose.ml, "ml", 3)));
+    void assume_dropper() {
         const check::Bench* bench = batch_.measures.bench();
         if (bench != nullptr && bench->drops_per_ml)
             assumptions_.add(fmt::format("The dropper gives {} drops of water to 1{}ml; other liquids drop otherwise.",
                                          quantity::exact_text(*bench->drops_per_ml), unit_blank));
-    }
-
-    void add_written(const Addition& addition, Work& work) const {
-        if (addition.worked_out) work.details.emplace_back("worked out from what is expected");
-        if (batch_.scale != 1) return;
-        if (std::string text = as_written(addition); !text.empty()) work.details.push_back(std::move(text));
     }
 
     void assume_density(const Addition& addition) {
@@ -217,8 +193,12 @@ class Worker {
         const std::string words = step.making ? "take a vessel for the " : "take a second vessel: ";
         Work& work = line(Do::open_vessel, words + step.vessel, step.vessel);
         vessels_[step.vessel] = {};
-        if (step.making)
-            work.details = making_words(batch_.model, batch_.script.makings[*step.making], batch_.scale, assumptions_);
+        if (step.making) describe_making(batch_.script.makings[*step.making], work);
+    }
+
+    void describe_making(const check::Making& making, Work& work) {
+        append_details(work.details, making_details(batch_.model, making), batch_.scale);
+        assume_of_making(batch_.model, making, assumptions_);
     }
 
     void pour(const Step& step) {
@@ -234,11 +214,7 @@ class Worker {
             work.amount = estimated ? three_figures(ml) : batch_.measures.measured(ml).figure;
             work.about = estimated;
         }
-        if (step.move != nullptr) {
-            const auto& details = step.move->details;
-            append(work.details, detail_words({details.data(), details.size()}));
-        }
-        if (step.addition != nullptr) append(work.details, detail_words(step.addition->details));
+        append_details(work.details, pour_details(step), batch_.scale);
         run(work, ml, estimated);
     }
 

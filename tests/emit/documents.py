@@ -4,7 +4,7 @@
 
 JSON to the schemas in docs/schemas (python3-jsonschema); that a schema can refuse is tried too. Pages
 to the rules of HTML (html.parser: every element closed in its turn), to their own policy (RFC 9110 and
-Content Security Policy Level 3: the digest is that of the one style), and to fetching nothing.
+Content Security Policy Level 3: the digests are those of the one style and the one script), and to fetching nothing.
 
     documents.py FOLDER…    every .json and .html in them; FOLDER may be a file
 """
@@ -22,7 +22,8 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMAS = ROOT / "docs" / "schemas"
 VOID = {"meta", "link", "br", "hr", "img", "input"}
 KNOWN = {"html", "head", "meta", "title", "style", "body", "main", "article", "header", "footer", "section", "div",
-         "h1", "h2", "p", "span", "small", "b", "ul", "ol", "li", "table", "thead", "tbody", "tr", "th", "td", "pre"}
+         "h1", "h2", "p", "span", "small", "b", "ul", "ol", "li", "table", "thead", "tbody", "tr", "th", "td", "pre",
+         "label", "script"}
 
 
 def validator(name):
@@ -52,7 +53,8 @@ def faults_of_json(path):
 class Page(HTMLParser):
     def __init__(self):
         super().__init__()
-        self.open, self.faults, self.policy, self.style = [], [], "", ""
+        self.open, self.faults, self.policy = [], [], ""
+        self.inside = {"style": "", "script": "", "data": ""}
 
     def handle_starttag(self, tag, attrs):
         attributes = dict(attrs)
@@ -67,26 +69,30 @@ class Page(HTMLParser):
             self.policy = attributes["content"]
         if tag not in VOID:
             self.open.append(tag)
+        if tag == "script":
+            self.script = "data" if attributes.get("type") == "application/json" else "script"
 
     def handle_endtag(self, tag):
         if not self.open or self.open.pop() != tag:
             self.faults.append(f"</{tag}> closes nothing")
 
     def handle_data(self, data):
-        if self.open and self.open[-1] == "style":
-            self.style += data
+        if self.open and self.open[-1] in ("style", "script"):
+            self.inside["style" if self.open[-1] == "style" else self.script] += data
 
 
 def faults_of_page(path):
     page = Page()
     page.feed(path.read_text(encoding="utf-8"))
     page.close()
-    digest = base64.b64encode(hashlib.sha256(page.style.encode()).digest()).decode()
-    if f"style-src 'sha256-{digest}'" not in page.policy:
-        page.faults.append(f"the policy does not take the style; its digest is sha256-{digest}")
+    for kind in ("style", "script"):
+        text = page.inside[kind]
+        digest = base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()
+        if text and f"{kind}-src 'sha256-{digest}'" not in page.policy:
+            page.faults.append(f"the policy does not take the {kind}; its digest is sha256-{digest}")
     if "default-src 'none'" not in page.policy:
         page.faults.append("the policy lets something in by default")
-    if re.search(r"url\(|@import", page.style):
+    if re.search(r"url\(|@import", page.inside["style"]):
         page.faults.append("the style would fetch")
     return page.faults + [f"<{tag}> is never closed" for tag in page.open]
 

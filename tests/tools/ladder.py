@@ -9,7 +9,7 @@ import re
 import sys
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "plan", "emit", "paper", "driver", "cli"]
+LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "plan", "emit", "paper", "driver", "server", "cli"]
 
 # Some things have one home: (what an #include line names, the folders under ROOT that may name it).
 ONE_HOME = [
@@ -31,7 +31,7 @@ def edges():
     for name, rest in RUNG_LINE.findall(text):
         rungs = re.search(r"\bRUNGS\s+([a-z\s]+)", rest)
         found[name] = rungs.group(1).split() if rungs else []
-    found["cli"] = ["driver", "paper"]  # the program, which is no library
+    found["cli"] = ["driver", "server", "paper"]  # the program, which is no library
     return found
 
 

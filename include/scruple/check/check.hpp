@@ -25,4 +25,23 @@ struct Checked {
 /// Checks the whole workspace, on as many threads as `workers` says (0: one a core).
 [[nodiscard]] Checked check(const Workspace& workspace, unsigned workers = 0);
 
+/// The same for workspaces that are checked one after the other, all with one library in front of them: it is checked
+/// once. What comes of a check is the same, and stays until the next.
+class Rechecker {
+  public:
+    /// `library`: its sources and trees, which must outlive this, though the arrays that they stand in may not.
+    explicit Rechecker(const Workspace& library);
+
+    [[nodiscard]] Checked& check(const Workspace& workspace, unsigned workers);
+
+  private:
+    void forget_all_but_the_library();
+
+    Checked checked_, with_chemicals_;
+    std::size_t sections_ = 0, conversions_ = 0;  ///< of the library
+    std::vector<FilmFormat> formats_;
+    std::vector<Meeting> meetings_;
+    std::unordered_map<std::string, Id> section_names_, format_names_, meeting_names_;
+};
+
 }  // namespace scruple::check

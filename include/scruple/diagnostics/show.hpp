@@ -37,4 +37,12 @@ struct TextStyle {
 /// lines and columns count from 1, and are 0 with an empty "file" where there is no place.
 [[nodiscard]] std::string as_json(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources);
 
+/// All of them as one SARIF 2.1.0 log, with what they offer to write as fixes. `version`: the program's.
+[[nodiscard]] std::string as_sarif(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources,
+                                   std::string_view version);
+
+/// All of them as JUnit XML: a test case for each source from `first` on, and for what is found elsewhere.
+[[nodiscard]] std::string as_junit(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources,
+                                   std::size_t first);
+
 }  // namespace scruple::diagnostics

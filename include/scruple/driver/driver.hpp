@@ -34,6 +34,11 @@ struct RecipeFile {
     std::optional<diagnostics::Diagnostic> fault;
 };
 [[nodiscard]] std::variant<RecipeFile, Trouble> read_recipe_file(const std::filesystem::path& path);
+/// The same of bytes that came from elsewhere.
+[[nodiscard]] RecipeFile recipe_file_of(text::Source source);
+
+/// Whether a file or folder of this name is no business of a workspace: hidden ones, and `build`.
+[[nodiscard]] bool passed_over(const std::filesystem::path& name);
 
 /// A workspace read and checked. The library that is built in comes first among the sources, then
 /// the files, then what was asked. May be moved; the model's views follow.
@@ -50,6 +55,8 @@ struct Loaded {
 /// for a caller that has a question in the language itself (such as an amount on a command line).
 [[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder,
                                                  std::vector<text::Source> asked = {});
+/// The same of files that have been read.
+[[nodiscard]] Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked = {});
 
 /// Which version of a recipe it is: the SHA-256 (FIPS 180-4) of its text from its heading to the next recipe's or other
 /// block's, line ends as LF and blanks at the ends of lines left out; 64 hexadecimal digits.
@@ -58,6 +65,12 @@ struct Loaded {
 /// The warnings that stand in the lines of a solution and in its recipe's own, and those about what a process carries
 /// into it or out of it: they go on its card.
 [[nodiscard]] std::vector<plan::Warning> warnings_for(const Loaded& loaded, check::Id section);
+
+/// The errors that stand there and are about a solution whose lines are all read: what must not meet, what is expected.
+[[nodiscard]] std::vector<plan::Warning> judgements_for(const Loaded& loaded, check::Id section);
+
+/// Whether all lines of the solution, of its recipe and of the solutions that it is made of are read.
+[[nodiscard]] bool is_read(const Loaded& loaded, check::Id section);
 
 /// The advice that stands there and is for whoever keeps the bottle: it goes among the notes of the card.
 [[nodiscard]] std::vector<std::string> notes_for(const Loaded& loaded, check::Id section);

@@ -8,6 +8,7 @@
 
 #include "scruple/check/model.hpp"
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/compare.hpp"
 #include "scruple/plan/contents_sheet.hpp"
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/mixing_calendar.hpp"
@@ -87,6 +88,10 @@ struct BinderPage {
 [[nodiscard]] std::string react_text(const plan::Reacted& reacted, const TextStyle& style);
 [[nodiscard]] std::string react_html(const plan::Reacted& reacted);
 [[nodiscard]] std::string react_json(const plan::Reacted& reacted);
+
+[[nodiscard]] std::string compare_text(const plan::Compared& compared, const TextStyle& style);
+[[nodiscard]] std::string compare_html(const plan::Compared& compared);
+[[nodiscard]] std::string compare_json(const plan::Compared& compared);
 
 /// One canonical layout: twice equals once, and the tree of the result is the tree of the input.
 [[nodiscard]] std::string tidy_text(const text::Source& source, const syntax::Tree& tree);

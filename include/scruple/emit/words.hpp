@@ -48,6 +48,8 @@ inline constexpr std::string_view tally_label = "One box for each film or sheet 
 
 /// `about`, `up to` or nothing, to stand before the figure.
 [[nodiscard]] std::string_view before_amount(const plan::Work& work);
+/// `in the other vessel: lye`; empty where it is the main one or is named already.
+[[nodiscard]] std::string elsewhere(const plan::Work& work);
 /// What stands under the line of a step: how warm and with what on one line, then one thing a line.
 [[nodiscard]] std::vector<std::string> remarks(const plan::Work& work);
 /// `now in the vessel: about 352 ml`; empty where it is not known.

@@ -9,6 +9,7 @@
 
 #include "scruple/check/model.hpp"
 #include "scruple/plan/figure.hpp"
+#include "scruple/plan/rescaling.hpp"
 
 namespace scruple::plan {
 
@@ -169,6 +170,7 @@ struct Card {
     std::vector<std::string> sources, notes;
     std::vector<Warning> warnings;
     std::optional<check::Day> mixed_on;
+    std::optional<Rescaling> rescaling;  ///< none where the volume decides more than the figures
 };
 
 /// Why a card cannot be made: in words for the person at the command line.
