@@ -209,5 +209,6 @@ TEST_CASE("atomic_weights.csv: how far a weight may be off covers the interval o
 TEST_CASE("a molar mass is off by its elements, by the root of the sum of squares") {
     // NaCl: the root of 0.001² + 0.01² over 58.44 (IUPAC 2021; ± from memory).
     CHECK(molar_mass_off(formula("NaCl")) == doctest::Approx(0.0100499 / 58.44).epsilon(1e-4));
-    CHECK(molar_mass_off(formula("Na2B4O7")) == doctest::Approx(std::hypot(0.002, 0.08, 0.007) / 201.217).epsilon(1e-3));
+    CHECK(molar_mass_off(formula("Na2B4O7")) ==
+          doctest::Approx(std::hypot(0.002, 0.08, 0.007) / 201.217).epsilon(1e-3));
 }

@@ -78,7 +78,7 @@ TEST_CASE("mixing takes the chemicals and gives the solution") {
         "    2026-11-02 received   metol 100 g\n"
         "    2026-11-02 received   potassium bromide 50 g\n"
         "    2026-11-05 mixed      Heron part A 500 ml\n");
-    CHECK(shelf.of("sodium sulfite") == 455);  // half of 90 g, divided weighing or not
+    CHECK(shelf.of("sodium sulfite") == 455);               // half of 90 g, divided weighing or not
     CHECK(shelf.of("metol") == Exact(195, 2));              // 100 - 2.5
     CHECK(shelf.of("potassium bromide") == Exact(248, 5));  // 4 ml of 10 % hold 0.4 g
     CHECK(shelf.of_solution("Heron part A") == 500);
