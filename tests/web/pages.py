@@ -17,7 +17,7 @@ BROWSER = shutil.which("chromium")
 RECIPES = ROOT / "recipes"
 
 # Runs SCRIPT with `page` (the document of the page that is tried) and prints what it returns.
-DRIVER = """<!DOCTYPE html><iframe src="PAGE" width="1000" height="2000"></iframe><pre></pre><script>
+DRIVER = """<!DOCTYPE html><iframe src="PAGE" width="WIDTH" height="2000"></iframe><pre></pre><script>
 onload = async () => {
   const frame = document.querySelector("iframe");
   const page = frame.contentDocument;
@@ -51,9 +51,10 @@ class Pages(Sheets):
                                f"--user-data-dir={self.folder}/browser", *words], check=False, capture_output=True, timeout=120, **how)
         return done.stdout.decode()
 
-    def tell(self, page, script):
-        """What `script` returns with `page` loaded beside it."""
-        driver = self.put("driver.html", DRIVER.replace("PAGE", page).replace("SCRIPT", READ + script))
+    def tell(self, page, script, width=1000):
+        """What `script` returns with `page` loaded beside it, so many pixels wide."""
+        filled = DRIVER.replace("PAGE", page).replace("WIDTH", str(width)).replace("SCRIPT", READ + script)
+        driver = self.put("driver.html", filled)
         dump = self.browse("--disable-web-security", "--allow-file-access-from-files", "--virtual-time-budget=20000",
                            "--dump-dom", driver.as_uri())
         return json.loads(html.unescape(re.search("<pre>(.*?)</pre>", dump, re.S)[1]))
