@@ -23,8 +23,8 @@ std::string calendar_title(const plan::MixingCalendar& calendar) {
 
 std::string calendar_sum(const plan::MixingCalendar& calendar) {
     if (calendar.days.empty()) return "nothing has to be mixed";
-    return fmt::format("{}, {} on them", counted(calendar.weighing_days, "day of weighing", "days of weighing"),
-                       counted(calendar.mixings, "mixing", "mixings"));
+    return fmt::format("{} on {}", counted(calendar.mixings, "mixing", "mixings"),
+                       counted(calendar.weighing_days, "day of weighing", "days of weighing"));
 }
 
 std::string weekday(check::Day day) {
