@@ -14,20 +14,31 @@ using check::Conversion;
 using check::Id;
 using check::Model;
 
-template <class T>
-bool add_once(std::vector<T>& to, const T& it) {
-    if (std::ranges::find(to, it) != to.end()) return false;
-    to.push_back(it);
-    return true;
-}
+/// Ids in the order in which they come first.
+class Once {
+  public:
+    Once(std::vector<Id>& list, std::size_t most) : list_(list), seen_(most) {}
+    void add(Id id) {
+        if (seen_[id]) return;
+        seen_[id] = true;
+        list_.push_back(id);
+    }
+
+  private:
+    std::vector<Id>& list_;
+    std::vector<bool> seen_;
+};
 
 class Walker {
   public:
-    explicit Walker(const Model& model) : model_(model) {}
+    explicit Walker(const Model& model)
+        : model_(model),
+          sections_(reach.sections, model.sections.size()),
+          chemicals_(reach.chemicals, model.chemicals.size()) {}
 
     /// The sections found are the list of those still to be walked: chains of recipes may be long.
     void walk(Id first) {
-        reach.sections.push_back(first);
+        sections_.add(first);
         for (std::size_t next = 0; next < reach.sections.size(); ++next) {
             const Id id = reach.sections[next];
             for (const check::Line& line : model_.sections[id].lines)
@@ -40,20 +51,21 @@ class Walker {
   private:
     void add(const Addition& addition) {
         if (addition.solution != check::none) {
-            add_once(reach.sections, addition.solution);
+            sections_.add(addition.solution);
             return;
         }
         chemical(addition.chemical);
         if (!addition.solvent.empty()) solvent(addition.solvent);
         if (!addition.by_conversion) return;
         const Conversion* made_by = check::conversion_for(model_, addition);
-        if (made_by == nullptr || !add_once(reach.conversions, made_by)) return;
+        if (made_by == nullptr || std::ranges::count(reach.conversions, made_by) > 0) return;
+        reach.conversions.push_back(made_by);
         for (const auto& side : made_by->left) chemical(side.chemical);
         for (const auto& side : made_by->right) chemical(side.chemical);
     }
 
     void chemical(Id id) {
-        if (id != check::none && id != model_.water) add_once(reach.chemicals, id);
+        if (id != check::none && id != model_.water) chemicals_.add(id);
     }
 
     void solvent(std::string_view name) {
@@ -62,6 +74,7 @@ class Walker {
     }
 
     const Model& model_;
+    Once sections_, chemicals_;
 };
 
 }  // namespace
