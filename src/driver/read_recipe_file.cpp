@@ -45,7 +45,8 @@ RecipeFile too_large(text::Source source, std::size_t size) {
 }  // namespace
 
 RecipeFile recipe_file_of(text::Source source) {
-    if (source.bytes.size() > syntax::longest_text) return too_large(std::move(source), source.bytes.size());
+    const std::size_t size = source.bytes.size();
+    if (size > syntax::longest_text) return too_large(std::move(source), size);
     const std::size_t invalid = text::first_invalid_byte(source.bytes);
     if (invalid == std::string_view::npos) return {std::move(source), std::nullopt};
     const auto byte = static_cast<unsigned char>(source.bytes[invalid]);

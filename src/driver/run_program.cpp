@@ -14,8 +14,6 @@
 
 #include "descriptor.hpp"
 
-extern char** environ;
-
 namespace scruple::driver {
 namespace {
 
@@ -93,6 +91,7 @@ std::variant<Finished, Trouble> run_program(const std::vector<std::string>& word
     actions.become(from.write, STDOUT_FILENO);
     actions.become(aside.write, STDERR_FILENO);
     std::vector<char*> arguments;
+    arguments.reserve(words.size() + 1);
     for (const std::string& word : words) arguments.push_back(const_cast<char*>(word.c_str()));
     arguments.push_back(nullptr);
     pid_t process = 0;
