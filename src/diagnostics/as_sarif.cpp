@@ -28,16 +28,9 @@ std::string uri_of(std::string_view path) {
     return path.starts_with('/') ? "file://" + uri : uri;
 }
 
+/// The levels of SARIF are our severities, but for the word for advice.
 std::string_view level_of(Severity severity) {
-    switch (severity) {
-        case Severity::error:
-            return "error";
-        case Severity::warning:
-            return "warning";
-        case Severity::advice:
-            return "note";
-    }
-    return {};
+    return severity == Severity::advice ? "note" : name_of(severity);
 }
 
 Value message(std::string_view text) {

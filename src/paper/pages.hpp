@@ -51,5 +51,7 @@ void add_feet(std::vector<Page>& pages, const Type& type, const SheetSize& size)
 
 /// The bytes of a PDF, SVG or PNG. Throws std::runtime_error where Cairo cannot.
 [[nodiscard]] std::string drawn(const std::vector<Page>& pages, const std::string& title, const Printing& printing);
+/// The same of one document, with its feet.
+[[nodiscard]] std::string drawn(const Document& document, const Type& type, const Printing& printing);
 
 }  // namespace scruple::paper

@@ -77,10 +77,7 @@ class ShelfComposer {
 
 std::string shelf(const StockSheet& shelf, const Printing& printing) {
     const Type type;
-    const std::string title = words::shelf_title(shelf);
-    auto pages = laid_out({title, ShelfComposer(type, printing.sheet).shelf(shelf)}, type, printing.sheet);
-    add_feet(pages, type, printing.sheet);
-    return drawn(pages, title, printing);
+    return drawn({words::shelf_title(shelf), ShelfComposer(type, printing.sheet).shelf(shelf)}, type, printing);
 }
 
 }  // namespace scruple::paper

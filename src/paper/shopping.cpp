@@ -99,10 +99,7 @@ class Composer {
 
 std::string shopping(const ShoppingList& list, const Printing& printing) {
     const Type type;
-    const std::string title = words::shopping_title(list);
-    auto pages = laid_out({title, Composer(type, printing.sheet).list(list)}, type, printing.sheet);
-    add_feet(pages, type, printing.sheet);
-    return drawn(pages, title, printing);
+    return drawn({words::shopping_title(list), Composer(type, printing.sheet).list(list)}, type, printing);
 }
 
 }  // namespace scruple::paper

@@ -141,4 +141,10 @@ std::string drawn(const std::vector<Page>& pages, const std::string& title, cons
     return {};
 }
 
+std::string drawn(const Document& document, const Type& type, const Printing& printing) {
+    auto pages = laid_out(document, type, printing.sheet);
+    add_feet(pages, type, printing.sheet);
+    return drawn(pages, document.title, printing);
+}
+
 }  // namespace scruple::paper

@@ -84,8 +84,8 @@ class CardPage {
       this.show(this.worked(ml), `Worked out here for ${volumeText(ml)}.`);
     } catch (error) {
       if (!(error instanceof Unmeasurable)) throw error;
-      const command = `scruple card … --make ${volumeText(ml).replace(blank, "")}`;
-      this.refuse(`${error.message}. Print the card of that volume, which says what to do: ${command}`);
+      const option = `--make ${volumeText(ml).replace(blank, "")}`;
+      this.refuse(`${error.message}. Print the card of that volume, with ${option}: it says what to do instead.`);
     }
   }
 
