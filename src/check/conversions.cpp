@@ -12,7 +12,6 @@ namespace {
 
 using diagnostics::Kind;
 using quantity::Dimension;
-using Side = Conversion::Side;
 
 class ConversionReader {
   public:
@@ -56,7 +55,7 @@ class ConversionReader {
         }
     }
 
-    bool read_side(syntax::Slice terms, std::vector<Side>& side) {
+    bool read_side(syntax::Slice terms, std::vector<Conversion::Side>& side) {
         bool whole = true;
         for (const auto& term : syntax::Tree::run(reader_.tree.terms, terms)) {
             if (const auto what = resolve_chemical(reader_, term.substance, FormNeed::pure)) {
@@ -140,14 +139,15 @@ class ConversionReader {
     }
 
     [[nodiscard]] bool reacts(Id chemical) const {
-        return !has_reaction_ || !whole_ ||
-               std::ranges::any_of(conversion_.left, [&](const Side& side) { return side.chemical == chemical; });
+        return !has_reaction_ || !whole_ || std::ranges::any_of(conversion_.left, [&](const Conversion::Side& side) {
+            return side.chemical == chemical;
+        });
     }
 
     [[nodiscard]] Id form_in_reaction(const Resolved& what) const {
         if (what.form != none) return what.form;
-        const auto same =
-            std::ranges::find_if(conversion_.left, [&](const Side& side) { return side.chemical == what.chemical; });
+        const auto same = std::ranges::find_if(
+            conversion_.left, [&](const Conversion::Side& side) { return side.chemical == what.chemical; });
         return same == conversion_.left.end() ? none : same->form;
     }
 
@@ -163,7 +163,7 @@ class ConversionReader {
         if (!whole_) return;
         judge_balance();
         if (conversion_.product == none) return;
-        const auto is_product = [&](const Side& side) {
+        const auto is_product = [&](const Conversion::Side& side) {
             return side.chemical == conversion_.product && side.form == conversion_.product_form;
         };
         if (std::ranges::any_of(conversion_.right, is_product)) return;
@@ -171,7 +171,7 @@ class ConversionReader {
                        {shown_name(reader_.model.chemicals[conversion_.product], conversion_.product_form)});
     }
 
-    [[nodiscard]] std::vector<chemistry::Term> terms(const std::vector<Side>& sides) const {
+    [[nodiscard]] std::vector<chemistry::Term> terms(const std::vector<Conversion::Side>& sides) const {
         std::vector<chemistry::Term> terms;
         for (const auto& side : sides) {
             const auto& forms = reader_.model.chemicals[side.chemical].forms;
@@ -180,7 +180,7 @@ class ConversionReader {
         return terms;
     }
 
-    [[nodiscard]] std::vector<Reactant> reactants(const std::vector<Side>& sides) const {
+    [[nodiscard]] std::vector<Reactant> reactants(const std::vector<Conversion::Side>& sides) const {
         std::vector<Reactant> reactants;
         for (const auto& side : sides) {
             const auto& chemical = reader_.model.chemicals[side.chemical];

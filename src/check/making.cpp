@@ -9,8 +9,6 @@ namespace scruple::check {
 
 namespace {
 
-using Side = Conversion::Side;
-
 const Form& form_of(const Model& model, Id chemical, Id form) {
     const std::vector<Form>& forms = model.chemicals[chemical].forms;
     return forms[form < forms.size() ? form : 0];
@@ -20,29 +18,29 @@ const Form& form_of(const Model& model, const Share& share) {
     return form_of(model, share.chemical, share.form);
 }
 
-bool is_gas(const Model& model, const Side& side) {
+bool is_gas(const Model& model, const Conversion::Side& side) {
     return check::is_gas(form_of(model, side.chemical, side.form));
 }
 
-bool is_water_side(const Model& model, const Side& side) {
+bool is_water_side(const Model& model, const Conversion::Side& side) {
     return side.chemical == model.water;
 }
 
 /// Moles of the reaction as written.
 Exact turns_of(const Model& model, const Conversion& conversion, const Share& product) {
-    const auto made = std::ranges::find(conversion.right, product.chemical, &Side::chemical);
+    const auto made = std::ranges::find(conversion.right, product.chemical, &Conversion::Side::chemical);
     const Exact& molar_mass = form_of(model, product).molar_mass;
     if (made == conversion.right.end() || made->coefficient <= 0 || molar_mass <= 0) return {};
     return product.grams * purity(form_of(model, product)) / molar_mass / made->coefficient;
 }
 
-Share share_of(const Model& model, const Side& side, const Exact& turns) {
+Share share_of(const Model& model, const Conversion::Side& side, const Exact& turns) {
     return {side.chemical, side.form, turns * side.coefficient * form_of(model, side.chemical, side.form).molar_mass};
 }
 
 void add_reagents(const Model& model, const Exact& turns, Making& making) {
     const Conversion& conversion = *making.conversion;
-    for (const Side& side : conversion.left) {
+    for (const Conversion::Side& side : conversion.left) {
         Share share = share_of(model, side, turns);
         share.grams /= purity(form_of(model, share));
         if (side.chemical == conversion.excess_of) {
@@ -55,7 +53,7 @@ void add_reagents(const Model& model, const Exact& turns, Making& making) {
 }
 
 void add_products(const Model& model, const Exact& turns, Making& making) {
-    for (const Side& side : making.conversion->right) {
+    for (const Conversion::Side& side : making.conversion->right) {
         if (side.chemical == making.product.chemical || is_water_side(model, side)) continue;
         (is_gas(model, side) ? making.gases : making.besides).push_back(share_of(model, side, turns));
     }
@@ -87,7 +85,8 @@ Exact water_of(const Model& model, const Making& making) {
 }
 
 bool takes(const Conversion& conversion, Id reagent) {
-    return reagent == none || std::ranges::find(conversion.left, reagent, &Side::chemical) != conversion.left.end();
+    return reagent == none ||
+           std::ranges::find(conversion.left, reagent, &Conversion::Side::chemical) != conversion.left.end();
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ Value money(const quantity::Exact& cost, const std::string& currency) {
     return all;
 }
 
-Value solution(const plan::SolutionNeed& need) {
+Value solution_needed(const plan::SolutionNeed& need) {
     Value all;
     all["solution"] = need.name;
     all["needed"] = json::figure(need.needed);
@@ -57,7 +57,7 @@ Value bought(const plan::ChemicalNeed& need) {
     return all;
 }
 
-Value chemical(const plan::ChemicalNeed& need) {
+Value chemical_needed(const plan::ChemicalNeed& need) {
     Value all;
     all["chemical"] = need.name;
     all["form"] = json::text_or_null(need.form_name);
@@ -92,8 +92,8 @@ std::string shopping_json(const plan::ShoppingList& list) {
     all["plan"] = list.plan;
     all["from"] = json::text_or_null(list.first_day);
     all["to"] = json::text_or_null(list.last_day);
-    all["solutions"] = json::each(list.solutions, solution);
-    all["chemicals"] = json::each(list.chemicals, chemical);
+    all["solutions"] = json::each(list.solutions, solution_needed);
+    all["chemicals"] = json::each(list.chemicals, chemical_needed);
     all["postage"] = json::each(list.postage, postage);
     all["totals"] = json::each(list.totals, [](const auto& total) { return money(total.second, total.first); });
     all["waste"] = json::each(list.waste, waste);

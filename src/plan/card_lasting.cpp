@@ -31,7 +31,7 @@ bool of_itself(Id section, const CapacityRule& rule) {
     return rule.of == check::none || rule.of == section;
 }
 
-std::string volume_words(const Model& model, Id section, const CapacityRule& rule) {
+std::string rate_words(const Model& model, Id section, const CapacityRule& rule) {
     const std::string of = of_itself(section, rule) ? "" : " of " + check::shown_name(model, rule.of);
     return fmt::format("{}{}{} per {}", rule.at_least ? "at least " : "", ml_text(rule.ml), of, per_text(rule.per));
 }
@@ -46,7 +46,7 @@ std::string words_of(const Model& model, Id section, const CapacityRule& rule, c
             return "from: " + std::string(rule.text);
         case What::volume_per: {
             const bool own = !rule.at_least && of_itself(section, rule) && rule.ml > 0;
-            return volume_words(model, section, rule) + (own ? in_this_batch(makes_ml / rule.ml) : "");
+            return rate_words(model, section, rule) + (own ? in_this_batch(makes_ml / rule.ml) : "");
         }
         case What::items_per: {
             const bool counted = rule.per.ml && *rule.per.ml > 0 && rule.count > 0;

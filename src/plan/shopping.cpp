@@ -49,6 +49,10 @@ Figure rounded_up(const Exact& measure, bool by_volume) {
     return in_steps(measure, (measure / step).ceil() * step, by_volume);
 }
 
+std::string volume_words(const Exact& ml) {
+    return rounded_up(ml, true).with_unit();
+}
+
 Figure rounded_down(const Exact& measure, bool by_volume) {
     const Exact step = step_for(measure);
     return in_steps(measure, (measure / step).floor() * step, by_volume);

@@ -19,10 +19,6 @@ using check::Use;
 
 namespace {
 
-std::string volume_words(const Exact& ml) {
-    return rounded_up(ml, true).with_unit();
-}
-
 using UsesByBath = std::vector<std::pair<Id, std::vector<Use>>>;
 
 /// What goes through each bath on each day, baths in the order of the entries and stages.

@@ -14,10 +14,6 @@ using check::Model;
 
 namespace {
 
-std::string volume_words(const Exact& ml) {
-    return rounded_up(ml, true).with_unit();
-}
-
 /// Goes down from solution to solution, each once all that use it have said how much they take.
 class Mixer {
   public:

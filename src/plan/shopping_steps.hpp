@@ -55,6 +55,8 @@ void choose_packs(const check::Model& model, const std::vector<Offer>& offers, s
 
 /// To the tenth of a g or ml above, since less would be too little.
 [[nodiscard]] Figure rounded_up(const check::Exact& measure, bool by_volume);
+/// `1.5 l`, rounded up
+[[nodiscard]] std::string volume_words(const check::Exact& ml);
 /// To the tenth below, for what is there.
 [[nodiscard]] Figure rounded_down(const check::Exact& measure, bool by_volume);
 

@@ -15,10 +15,6 @@ using check::Addition;
 using check::Exact;
 using check::Model;
 
-std::string number(const Exact& value) {
-    return quantity::significant_text(value, 5);
-}
-
 std::string molar_mass_text(const Exact& value) {
     return quantity::decimal_text(value, 3);
 }
@@ -67,8 +63,9 @@ void add_factor(const Sum& sum, std::vector<std::string>& lines) {
     if (from == to && sum.kin.moles == Exact(1)) return;
     const Exact factor = sum.kin.moles * to / from;
     const std::string times = sum.kin.moles == Exact(1) ? "" : quantity::exact_text(sum.kin.moles) + " × ";
-    lines.push_back(fmt::format("{}{} ÷ {} = {}", times, molar_mass_text(to), molar_mass_text(from), number(factor)));
-    lines.push_back(fmt::format("{} × {} = {}", plain_grams(sum.called.grams).with_unit(), number(factor),
+    lines.push_back(
+        fmt::format("{}{} ÷ {} = {}", times, molar_mass_text(to), molar_mass_text(from), working_text(factor)));
+    lines.push_back(fmt::format("{} × {} = {}", plain_grams(sum.called.grams).with_unit(), working_text(factor),
                                 plain_grams(sum.grams).with_unit()));
 }
 
@@ -76,11 +73,11 @@ void add_measure(const Sum& sum, const Weighing& weighing, std::vector<std::stri
     const Exact a_unit = sum.there.grams / sum.there.amount;
     if (!is_pure(sum.there))
         lines.push_back(fmt::format("1{0}{1} of {2} holds {3}{0}g: {4} ÷ {3} = {5}", unit_blank, sum.there.unit,
-                                    sum.there.name, number(a_unit), plain_grams(sum.grams).with_unit(),
+                                    sum.there.name, working_text(a_unit), plain_grams(sum.grams).with_unit(),
                                     weighing.as.with_unit()));
     if (weighing.as_measured)
         lines.push_back(fmt::format("{} ÷ {}{}g/ml = {}", weighing.as.with_unit(),
-                                    number(weighing.as.exact / weighing.as_measured->exact), unit_blank,
+                                    working_text(weighing.as.exact / weighing.as_measured->exact), unit_blank,
                                     weighing.as_measured->with_unit()));
 }
 

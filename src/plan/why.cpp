@@ -25,7 +25,7 @@ using check::Model;
 using By = Addition::By;
 using Side = check::Conversion::Side;
 
-const Side* side_of(const std::vector<Side>& sides, Id chemical) {
+const Side* side_with(const std::vector<Side>& sides, Id chemical) {
     const auto found = std::ranges::find(sides, chemical, &Side::chemical);
     return found == sides.end() ? nullptr : &*found;
 }
@@ -94,7 +94,7 @@ class Deriver {
     }
 
     void add_made(const Addition& product, const check::Making& making) {
-        if (side_of(making.conversion->left, chemical_) == nullptr) return;
+        if (side_with(making.conversion->left, chemical_) == nullptr) return;
         const auto& lines = model_.sections[making.conversion->section].lines;
         for (std::uint32_t i = 0; i < lines.size(); ++i) {
             const auto* addition = std::get_if<Addition>(&lines[i]);

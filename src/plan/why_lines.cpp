@@ -20,17 +20,13 @@ using check::Exact;
 using check::Form;
 using check::Id;
 using By = Addition::By;
-using Side = Conversion::Side;
+using Side = check::Conversion::Side;
 
 constexpr const char* arithmetic = "arithmetic";
 constexpr const char* weights = "abridged standard atomic weights 2021, IUPAC CIAAW";
 
-std::string number(const Exact& value) {
-    return quantity::significant_text(value, 5);
-}
-
 std::string with_unit(const Exact& value, std::string_view unit) {
-    return fmt::format("{}{}{}", number(value), unit_blank, unit);
+    return fmt::format("{}{}{}", working_text(value), unit_blank, unit);
 }
 
 std::string molar_mass_text(const Form& form) {
@@ -105,10 +101,10 @@ void WhyLines::found_from(const Addition& addition, const check::Section& sectio
 }
 
 void WhyLines::parted(const Addition& addition, const std::string& what, const Exact& parts, const Exact& ml) {
-    lines_.push_back(
-        {fmt::format("{}: {} of {} parts, for {}", what, number(*addition.parts), number(parts), with_unit(ml, "ml")),
-         "", "", addition.place});
-    say(fmt::format("{} ÷ {} × {}", with_unit(ml, "ml"), number(parts), number(*addition.parts)),
+    lines_.push_back({fmt::format("{}: {} of {} parts, for {}", what, working_text(*addition.parts),
+                                  working_text(parts), with_unit(ml, "ml")),
+                      "", "", addition.place});
+    say(fmt::format("{} ÷ {} × {}", with_unit(ml, "ml"), working_text(parts), working_text(*addition.parts)),
         with_unit(ml / parts * *addition.parts, "ml"), arithmetic);
 }
 
@@ -140,9 +136,10 @@ void WhyLines::measured(const Addition& reagent, const Exact& measure, const std
 
 void WhyLines::scaled(const Exact& amount, const std::string& unit, const Exact& scale, const Exact& makes_ml) {
     if (scale == Exact(1)) return;
-    say(fmt::format("{} ÷ {}", with_unit(makes_ml * scale, "ml"), with_unit(makes_ml, "ml")), number(scale),
+    say(fmt::format("{} ÷ {}", with_unit(makes_ml * scale, "ml"), with_unit(makes_ml, "ml")), working_text(scale),
         arithmetic);
-    say(fmt::format("{} × {}", with_unit(amount, unit), number(scale)), with_unit(amount * scale, unit), arithmetic);
+    say(fmt::format("{} × {}", with_unit(amount, unit), working_text(scale)), with_unit(amount * scale, unit),
+        arithmetic);
 }
 
 void WhyLines::molar_mass(const Chemical& chemical, Id form) {
@@ -183,7 +180,7 @@ Exact WhyLines::grams_of(const Exact& mol, const Chemical& chemical, Id form) {
 Exact WhyLines::as_sold(const Exact& grams, const Form& form) {
     const Exact pure = check::purity(form);
     if (pure == Exact(1)) return grams;
-    say(fmt::format("{} ÷ {}", with_unit(grams, "g"), number(pure)), with_unit(grams / pure, "g"),
+    say(fmt::format("{} ÷ {}", with_unit(grams, "g"), working_text(pure)), with_unit(grams / pure, "g"),
         "how pure it is sold, `scruple chemical`");
     return grams / pure;
 }
@@ -191,7 +188,7 @@ Exact WhyLines::as_sold(const Exact& grams, const Form& form) {
 Exact WhyLines::with_excess(const Conversion& conversion, const Addition& reagent, const Exact& grams) {
     if (conversion.excess_of != reagent.chemical || conversion.excess_percent.is_zero()) return grams;
     const Exact times = Exact(1) + conversion.excess_percent / 100;
-    say(fmt::format("{} × {}", with_unit(grams, "g"), number(times)), with_unit(grams * times, "g"),
+    say(fmt::format("{} × {}", with_unit(grams, "g"), working_text(times)), with_unit(grams * times, "g"),
         fmt::format("{}{}% more than it needs: {}", quantity::exact_text(conversion.excess_percent), unit_blank,
                     source_of(conversion, model_)));
     return grams * times;

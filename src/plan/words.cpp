@@ -21,13 +21,13 @@ using check::Interval;
 using check::Model;
 using quantity::Unit;
 
-std::string number(const Exact& value) {
+std::string to_four_figures(const Exact& value) {
     return quantity::significant_text(value, 4);
 }
 
 std::string range(const Interval& interval, const Exact& unit) {
-    const std::string low = number(interval.low / unit);
-    return interval.low == interval.high ? low : low + " to " + number(interval.high / unit);
+    const std::string low = to_four_figures(interval.low / unit);
+    return interval.low == interval.high ? low : low + " to " + to_four_figures(interval.high / unit);
 }
 
 bool reads_well(const Exact& seconds, const Exact& unit) {
@@ -184,6 +184,10 @@ bool until_clear(const Action& action) {
     for (const Detail& detail : action.details)
         if (detail.what == Detail::What::until && detail.words.find("clear") != std::string_view::npos) return true;
     return false;
+}
+
+std::string working_text(const Exact& value) {
+    return quantity::significant_text(value, 5);
 }
 
 std::string as_written(const Addition& addition) {

@@ -30,6 +30,9 @@ namespace scruple::plan {
 [[nodiscard]] std::string action_words(const check::Action& action);
 [[nodiscard]] bool until_clear(const check::Action& action);
 
+/// Five significant figures, as a line of working shows them.
+[[nodiscard]] std::string working_text(const check::Exact& value);
+
 /// `as written: 90 grains` for an amount in a unit that no metric instrument shows; empty otherwise
 [[nodiscard]] std::string as_written(const check::Addition& addition);
 

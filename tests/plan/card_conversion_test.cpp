@@ -31,7 +31,7 @@ conversion of sodium metaborate (anhydrous)
     sodium hydroxide
 )";
 
-std::string recipe_with(const std::string& water, const std::string& product) {
+std::string recipe_making(const std::string& water, const std::string& product) {
     return "\nrecipe Breaker\n    water " + water + "\n    sodium sulfite (anhydrous) 40 g\n    " + product +
            ", by conversion\n    water to make 1 l\n";
 }
@@ -40,7 +40,7 @@ std::string recipe_with(const std::string& water, const std::string& product) {
 
 TEST_CASE("the reagents go into a vessel of their own, with water taken from the recipe's") {
     const auto card =
-        CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g")).card("breaker", MakeVolume{500});
+        CardDesk(metaborate + recipe_making("700 ml", "sodium metaborate 20 g")).card("breaker", MakeVolume{500});
     // 10 g NaBO2 (65.80 g/mol) = 0.15198 mol; borax a quarter: 0.037994 mol × 381.36 = 14.49 g;
     // NaOH a half and 2 %: 0.075988 × 39.997 × 1.02 = 3.100 g; water 12 × 14.49 = 173.9 ml, so 350 - 173.9 = 176.1 ml
     // stay.
@@ -59,7 +59,7 @@ TEST_CASE("the reagents go into a vessel of their own, with water taken from the
 }
 
 TEST_CASE("by-products and the excess are in the contents") {
-    const auto card = CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g")).card("breaker");
+    const auto card = CardDesk(metaborate + recipe_making("700 ml", "sodium metaborate 20 g")).card("breaker");
     double hydroxide = 0;
     double product = 0;
     for (const auto& row : card.contents) {
@@ -71,7 +71,7 @@ TEST_CASE("by-products and the excess are in the contents") {
 }
 
 TEST_CASE("a vessel that fizzes has room: its water, its salts, times three") {
-    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
+    const auto card = CardDesk(ascorbate + recipe_making("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
     // 5 × 8.384 g = 41.9 ml of water, 0.75 × (8.384 + 3.999) = 9.3 ml of salts, three times: 153.6, up to 154
     CHECK(says(work_of(card, "take a vessel for the sodium ascorbate").details,
                "an open vessel that holds at least 154 ml"));
@@ -86,7 +86,7 @@ TEST_CASE("too little water before the product is refused with what is needed") 
 }
 
 TEST_CASE("what does not fit under the mark is refused with the smallest volume that would do") {
-    const CardDesk desk(metaborate + recipe_with("700 ml", "sodium metaborate 60 g"));
+    const CardDesk desk(metaborate + recipe_making("700 ml", "sodium metaborate 60 g"));
     // 60 g: water 1043.3 ml. 350 ml of the 700 ml can go, and 1000 - 700 - 30 - 45 = 225 ml are free (40 g of sulfite
     // and 60 g of metaborate, no ions in these tests, at 0.75 ml a gram): 468.3 ml are wanting.
     const std::string message = desk.refusal(desk.request("breaker"));
@@ -96,7 +96,7 @@ TEST_CASE("what does not fit under the mark is refused with the smallest volume 
 }
 
 TEST_CASE("the jar of a reagent sizes the batch") {
-    const CardDesk desk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g"));
+    const CardDesk desk(ascorbate + recipe_making("700 ml", "sodium ascorbate 9.43 g"));
     // the batch as written takes 3.999 g of bicarbonate, so 12 g make three of it
     const auto card = desk.card(desk.request("breaker", MakeWith{desk.chemical("sodium bicarbonate"), 0, 12}));
     CHECK(card.makes.value.to_double() == doctest::Approx(3000).epsilon(0.001));
@@ -104,7 +104,7 @@ TEST_CASE("the jar of a reagent sizes the batch") {
 }
 
 TEST_CASE("the cautions of a conversion are on the card") {
-    const auto card = CardDesk(ascorbate + recipe_with("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
+    const auto card = CardDesk(ascorbate + recipe_making("700 ml", "sodium ascorbate 9.43 g")).card("breaker");
     bool foams = false;
     for (const auto& caution : card.cautions)
         if (caution.text == "It foams.") foams = caution.source == "conversion of sodium ascorbate";
@@ -121,7 +121,7 @@ conversion of sodium metaborate (anhydrous)
     water                               5 ml per 1 g boric acid
     boric acid
     sodium hydroxide
-)" + recipe_with("700 ml", "sodium metaborate 20 g"))
+)" + recipe_making("700 ml", "sodium metaborate 20 g"))
                           .card("breaker");
     REQUIRE(card.substituted.size() == 1);
     CHECK(says({card.substituted[0].taken}, "made from 28.98 g borax and 6.2 g sodium hydroxide"));
@@ -129,7 +129,7 @@ conversion of sodium metaborate (anhydrous)
 }
 
 TEST_CASE("contents count the leftovers of a conversion through the parts") {
-    const auto card = CardDesk(metaborate + recipe_with("700 ml", "sodium metaborate 20 g") + R"(
+    const auto card = CardDesk(metaborate + recipe_making("700 ml", "sodium metaborate 20 g") + R"(
 recipe Tray
     dilute Breaker 1+3
 )")

@@ -18,7 +18,7 @@ double expected(const std::string& question, const std::string& of) {
     return 0;
 }
 
-double grams(const plan::Card& card, const std::string& chemical) {
+double grams_gathered(const plan::Card& card, const std::string& chemical) {
     return gathered(card, chemical).amount.value.to_double();
 }
 
@@ -63,7 +63,7 @@ recipe Gallons
                           .card("gallons", MakeVolume{Exact(3785411784, 1000000) * Exact(5, 2)});
     const std::string question = "100 g sulfite";
     for (const char* chemical : {"sodium sulfite", "hydroquinone", "borax"})
-        CHECK(grams(card, chemical) ==
+        CHECK(grams_gathered(card, chemical) ==
               doctest::Approx(expected(question, chemical)).epsilon(0.05 / expected(question, chemical)));
 }
 
@@ -83,7 +83,7 @@ recipe Breaker
 )")
                           .card("breaker");
     for (const char* chemical : {"sodium bicarbonate", "ascorbic acid"})
-        CHECK(grams(card, chemical) == doctest::Approx(expected(question, chemical)).epsilon(0.001));
+        CHECK(grams_gathered(card, chemical) == doctest::Approx(expected(question, chemical)).epsilon(0.001));
     const auto& vessel = work_of(card, "take a vessel for the sodium ascorbate");
     CHECK(figure_in(vessel.details, "makes ") == expected(question, "sodium ascorbate"));
     CHECK(figure_in(vessel.details, "gives off about ") == expected(question, "carbon dioxide"));
@@ -108,8 +108,10 @@ recipe Breaker
 )")
                           .card("breaker");
     CHECK(expected(question, "sodium metaborate tetrahydrate") == 137.9);
-    CHECK(grams(card, "sodium hydroxide") == doctest::Approx(expected(question, "sodium hydroxide")).epsilon(0.001));
+    CHECK(grams_gathered(card, "sodium hydroxide") ==
+          doctest::Approx(expected(question, "sodium hydroxide")).epsilon(0.001));
     // equivalence_factors.csv: 1 g of borax for 1.4460 g of it, with 0.210 g of hydroxide
-    CHECK(grams(card, "borax") == doctest::Approx(137.9 / 1.4460).epsilon(0.001));
-    CHECK(grams(card, "sodium hydroxide") / grams(card, "borax") == doctest::Approx(0.210).epsilon(0.002));
+    CHECK(grams_gathered(card, "borax") == doctest::Approx(137.9 / 1.4460).epsilon(0.001));
+    CHECK(grams_gathered(card, "sodium hydroxide") / grams_gathered(card, "borax") ==
+          doctest::Approx(0.210).epsilon(0.002));
 }

@@ -34,7 +34,7 @@ struct Drawing {
     std::map<std::string, plan::Drawn> drawn_;
 };
 
-std::string heron(const std::string& capacity) {
+std::string heron_with(const std::string& capacity) {
     return R"(
 recipe Heron
     capacity   )" +
@@ -53,7 +53,8 @@ working
 }
 
 TEST_CASE("a one-shot bath is the tank's volume for each film, and its parts by their share") {
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135") + through("Heron working", "6 films 135"));
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135") +
+                          through("Heron working", "6 films 135"));
     CHECK(drawing.ml("Heron working") == 1500);  // 6 × 250
     CHECK(drawing.ml("Heron part A") == 150);    // 100 ml in each 1000
     CHECK(drawing.because("Heron working") == "6 films 135: 6 × 250 ml");
@@ -61,32 +62,33 @@ TEST_CASE("a one-shot bath is the tank's volume for each film, and its parts by 
 }
 
 TEST_CASE("a second format with a volume of its own takes that volume") {
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135, 600 ml working per film 120") +
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135, 600 ml working per film 120") +
                           through("Heron working", "2 films 135, 3 films 120"));
     CHECK(drawing.ml("Heron working") == 2300);  // 2 × 250 + 3 × 600
 }
 
 TEST_CASE("a format without a volume goes by its area, and that is said") {
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135") + through("Heron working", "3 films 220"));
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135") +
+                          through("Heron working", "3 films 220"));
     CHECK(drawing.ml("Heron working") == 1500);  // a 220 is 160 sq in, a 135 is 80: 3 × 2 × 250
     CHECK(drawing.because("Heron working").find("by area") != std::string::npos);
 }
 
 TEST_CASE("an area goes by area, too") {
     // 80 sq in are 80 × 6.4516 = 516.128 cm², so that 0.5 m² are 5000 / 516.128 films' worth.
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135") + through("Heron working", "0.5 m2"));
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135") + through("Heron working", "0.5 m2"));
     CHECK(drawing.ml("Heron working") == Exact(250) * 5000 / Exact(516128, 1000));
 }
 
 TEST_CASE("a floor of stock that asks for less than the tank holds changes nothing") {
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135, at least 12 ml part A per film 135") +
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135, at least 12 ml part A per film 135") +
                           through("Heron working", "6 films 135"));
     CHECK(drawing.ml("Heron working") == 1500);  // the floor is 12 ml of A, 120 ml of the bath, a film
     CHECK(drawing.because("Heron working") == "6 films 135: 6 × 250 ml (the floor asks for 720 ml)");
 }
 
 TEST_CASE("a floor of stock that asks for more than the tank holds wins") {
-    const Drawing drawing(heron("one-shot, 250 ml working per film 135, at least 40 ml part A per film 135") +
+    const Drawing drawing(heron_with("one-shot, 250 ml working per film 135, at least 40 ml part A per film 135") +
                           through("Heron working", "6 films 135"));
     CHECK(drawing.ml("Heron part A") == 240);    // 6 × 40
     CHECK(drawing.ml("Heron working") == 2400);  // of which part A is a tenth
