@@ -40,7 +40,7 @@ Markup gather(const Card& card) {
     for (const plan::Gathered& thing : card.gather) {
         const std::string wanted = thing.optional ? "only if you want it" : "";
         const std::string name = words::chemical(thing.chemical, thing.form);
-        table.row({words::listed({name, thing.note, wanted}), thing.amount.with_unit()});
+        table.row_to_tick({words::listed({name, thing.note, wanted}), thing.amount.with_unit()});
     }
     return html::section(words::gather_heading, element("div", "class=\"gather\"", table.take()));
 }
@@ -166,7 +166,8 @@ Markup rescale(const Card& card) {
 }
 
 Markup one_card(const Card& card) {
-    Markup all = head(card);
+    Markup all = element("div", "class=\"running-head\" aria-hidden=\"true\"", words::running_head(card));
+    all += head(card);
     all += rescale(card);
     all += cautions_html(card.cautions, card.hazards);
     all += accepted_html(card.accepted);

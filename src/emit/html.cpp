@@ -85,11 +85,18 @@ std::string_view Table::attributes(std::size_t column) const {
     return column + figures_ >= columns_ ? "class=\"figure\"" : "";
 }
 
-void Table::row(const std::vector<std::string>& cells) {
-    Markup all;
-    for (std::size_t i = 0; i < cells.size(); ++i)
-        all += i == 0 ? element("th", "scope=\"row\"", cells[i]) : element("td", attributes(i), cells[i]);
+void Table::add(const Markup& head, const std::vector<std::string>& cells) {
+    Markup all = element("th", "scope=\"row\"", head);
+    for (std::size_t i = 1; i < cells.size(); ++i) all += element("td", attributes(i), cells[i]);
     body_ += element("tr", all);
+}
+
+void Table::row(const std::vector<std::string>& cells) {
+    add(words(cells[0]), cells);
+}
+
+void Table::row_to_tick(const std::vector<std::string>& cells) {
+    add(box(cells[0]), cells);
 }
 
 Markup Table::take() const {

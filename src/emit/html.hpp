@@ -39,10 +39,13 @@ class Table {
   public:
     Table(const std::vector<std::string_view>& columns, std::size_t figures);
     void row(const std::vector<std::string>& cells);
+    /// With a box before the first cell.
+    void row_to_tick(const std::vector<std::string>& cells);
     [[nodiscard]] Markup take() const;
 
   private:
     [[nodiscard]] std::string_view attributes(std::size_t column) const;
+    void add(const Markup& head, const std::vector<std::string>& cells);
 
     std::size_t columns_, figures_;
     Markup head_, body_;

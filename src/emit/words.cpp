@@ -43,6 +43,10 @@ std::string binder_entry(const plan::Card& card) {
     return listed({card.recipe, card.section, card.variant});
 }
 
+std::string running_head(const plan::Card& card) {
+    return fmt::format("{} – {}", title(card), card.makes.with_unit());
+}
+
 std::string subtitle(const plan::Card& card) {
     return listed({card.is_a, card.strength, card.variant.empty() ? "" : "variant " + card.variant});
 }

@@ -247,7 +247,7 @@ class Composer {
 }  // namespace
 
 std::vector<Page> card_pages(const Card& card, const Type& type, const SheetSize& sheet) {
-    const std::string title = words::title(card) + " – " + card.makes.with_unit();
+    const std::string title = words::running_head(card);
     return laid_out({title, Composer(type, sheet).card(card)}, type, sheet);
 }
 

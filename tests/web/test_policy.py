@@ -3,7 +3,7 @@
 import json
 import re
 
-from pages import Pages
+from driven import Driven
 
 HOSTILE = """
 recipe </script><script>window.hurt=1</script><img src=http://198.51.100.7/x onerror=window.hurt=1>
@@ -18,7 +18,7 @@ recipe </script><script>window.hurt=1</script><img src=http://198.51.100.7/x one
 """
 
 
-class Policy(Pages):
+class Policy(Driven):
     def asked_by(self, page):
         """What the page asked for: the browser's own calls have no page to begin them."""
         log = self.folder / "net.json"
@@ -34,6 +34,18 @@ class Policy(Pages):
         self.assertEqual(self.asked_by(asking), {"http://127.0.0.1:9/asked"})
         policy = re.search(r'Content-Security-Policy" content="([^"]*)"', self.text("card.html"))[1]
         self.assertRegex(policy, r"^default-src 'none'; style-src 'sha256-[^']*'; script-src 'sha256-[^']*'; base-uri 'none'; form-action 'none'$")
+
+    def test_a_script_that_is_not_the_pages_own_is_kept_from_running(self):
+        page = self.text(self.card("Medlar"))
+        foreign = page.replace("</main>", "</main><script>window.hurt = 1</script>")
+        self.assertNotEqual(foreign, page)
+        unguarded = re.sub(r'<meta http-equiv="Content-Security-Policy"[^>]*>', "", foreign)
+        hurt = []
+        for name, text in (("foreign.html", foreign), ("unguarded.html", unguarded)):
+            browser = self.open(self.put(name, text))
+            refused = [it["message"] for it in browser.get_log("browser") if "Content Security Policy" in it["message"]]
+            hurt.append((browser.execute_script("return window.hurt ?? null"), len(refused)))
+        self.assertEqual(hurt, [(None, 1), (1, 0)])
 
     def test_hostile_names_stay_words_on_the_page_and_in_its_data(self):
         self.put("dark/hostile.scruple", HOSTILE)

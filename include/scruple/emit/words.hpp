@@ -40,6 +40,8 @@ inline constexpr std::string_view tally_label = "One box for each film or sheet 
 
 /// `Lantern, part A`
 [[nodiscard]] std::string title(const plan::Card& card);
+/// `Medlar, part B – 1000 ml`, at the head of each further sheet
+[[nodiscard]] std::string running_head(const plan::Card& card);
 /// `film developer, stock, variant soft`
 [[nodiscard]] std::string subtitle(const plan::Card& card);
 

@@ -58,7 +58,7 @@ class Batch {
   /** The texts of the page; throws Unmeasurable. */
   texts() {
     const lines = this.plan.lines.map((line) => this.line(line));
-    return { makes: "makes " + withUnit(plainMl(this.ml)), gather: this.gather.texts(), lines };
+    return { volume: withUnit(plainMl(this.ml)), gather: this.gather.texts(), lines };
   }
 
   scaled(ratio) {

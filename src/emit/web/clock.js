@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A clock for each wait, and boxes that can be ticked. A clock reads the time of day, so that it is right again when a
-// page that slept wakes up.
+// A clock for each wait. It reads the time of day, so that it is right again when a page that slept wakes up.
 
 const minute = 60;
 
@@ -76,14 +75,4 @@ class Clock {
 for (const place of document.querySelectorAll(".work [data-seconds]")) {
   const step = place.closest("li").querySelector(".number").textContent;
   new Clock(place, step, Math.round(Number(place.dataset.seconds)));
-}
-
-for (const box of document.querySelectorAll("article .tick > .box")) {
-  const label = document.createElement("label");
-  label.className = "tick";
-  const step = box.closest("li")?.querySelector(".number").textContent;
-  const name = box.parentElement.textContent;
-  label.append(made("input", "", { type: "checkbox", class: "box", autocomplete: "off" }), name);
-  if (step) label.firstChild.setAttribute("aria-label", `step ${step}: ${name}`);
-  box.parentElement.replaceWith(label);
 }

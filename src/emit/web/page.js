@@ -3,13 +3,6 @@
 
 const words = (text) => withUnitsKept(text);
 
-function made(name, text, attributes = {}) {
-  const element = document.createElement(name);
-  element.textContent = text;
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
-  return element;
-}
-
 class Step {
   constructor(item) {
     this.item = item;
@@ -48,6 +41,7 @@ class CardPage {
   constructor(article, number) {
     this.plan = JSON.parse(article.querySelector(".plan").textContent);
     this.article = article;
+    this.runningHead = article.querySelector(".running-head");
     this.makes = article.querySelector(".makes");
     this.rows = article.querySelector(".gather tbody");
     this.steps = Array.from(article.querySelectorAll(".work > li"), (item) => new Step(item));
@@ -58,7 +52,7 @@ class CardPage {
   texts() {
     const cells = (row) => Array.from(row.cells, (cell) => cell.textContent);
     const gather = Array.from(this.rows?.rows ?? [], cells);
-    return { makes: this.makes.textContent, gather, lines: this.steps.map((step) => step.printed()) };
+    return { runningHead: this.runningHead.textContent, makes: this.makes.textContent, gather, lines: this.steps.map((step) => step.printed()) };
   }
 
   addField(number) {
@@ -90,28 +84,39 @@ class CardPage {
   }
 
   worked(ml) {
-    const { makes, gather, lines } = new Batch(this.plan, ml).texts();
+    const { volume, gather, lines } = new Batch(this.plan, ml).texts();
     const step = (line, i) => {
       if (!line) return this.printed.lines[i];
       const amount = amountElement(line.before, line.amount);
       const { what, running = "" } = line;
       return { what: words(what), amount, remarks: line.remarks.map(words), running: words(running) };
     };
-    return { makes: words(makes), gather: gather.map((cells) => cells.map(words)), lines: lines.map(step) };
+    const runningHead = this.printed.runningHead.replace(/–[^–]*$/, `– ${volume}`);
+    const makes = words(`makes ${volume}`);
+    return { runningHead, makes, gather: gather.map((cells) => cells.map(words)), lines: lines.map(step) };
   }
 
-  show({ makes, gather, lines }, said) {
+  show({ runningHead, makes, gather, lines }, said) {
     this.article.classList.remove("refused");
     this.article.classList.toggle("rescaled", said !== "");
     this.said.textContent = said;
+    this.runningHead.textContent = runningHead;
     this.makes.textContent = makes;
-    this.rows?.replaceChildren(...gather.map(([name, amount]) => this.row(name, amount)));
+    this.showGathered(gather);
     this.steps.forEach((step, i) => step.show(lines[i]));
   }
 
-  row(name, amount) {
+  /** What stands on the bench still stands there at another volume. */
+  showGathered(gather) {
+    const ticked = new Set(Array.from(this.rows?.querySelectorAll(":checked") ?? [], (box) => box.parentElement.textContent));
+    this.rows?.replaceChildren(...gather.map(([name, amount]) => this.row(name, amount, ticked.has(name))));
+  }
+
+  row(name, amount, ticked) {
     const row = document.createElement("tr");
-    row.append(made("th", name, { scope: "row" }), made("td", amount, { class: "figure" }));
+    const head = made("th", "", { scope: "row" });
+    head.append(tickable(name, ticked));
+    row.append(head, made("td", amount, { class: "figure" }));
     return row;
   }
 
