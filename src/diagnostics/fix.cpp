@@ -9,12 +9,13 @@ namespace scruple::diagnostics {
 namespace {
 
 /// Kinds whose recipe text goes into the place that is marked. That of others is a sample, or stands elsewhere.
-constexpr std::array in_its_place{
-    Kind::ambiguous_unit,      Kind::bare_percent,    Kind::charge_both_ways, Kind::comma_left_out,
-    Kind::date_unread,         Kind::decimal_comma,   Kind::form_not_stated,  Kind::ratio_by_colon,
-    Kind::strength_not_stated, Kind::unknown_film,    Kind::unknown_form,     Kind::unknown_meeting,
-    Kind::unknown_name,        Kind::unknown_process, Kind::unknown_supplier, Kind::unknown_unit,
-    Kind::unknown_variant,     Kind::unknown_vessel,  Kind::unread_line,      Kind::which_section};
+constexpr std::array in_its_place{Kind::ambiguous_unit,      Kind::bare_percent,   Kind::charge_both_ways,
+                                  Kind::comma_left_out,      Kind::date_unread,    Kind::decimal_comma,
+                                  Kind::form_not_stated,     Kind::ratio_by_colon, Kind::not_made_from,
+                                  Kind::strength_not_stated, Kind::unknown_film,   Kind::unknown_form,
+                                  Kind::unknown_meeting,     Kind::unknown_name,   Kind::unknown_process,
+                                  Kind::unknown_supplier,    Kind::unknown_unit,   Kind::unknown_variant,
+                                  Kind::unknown_vessel,      Kind::unread_line,    Kind::which_section};
 
 /// Cuts the first `…` off; empty where there is none.
 std::string_view take_quoted(std::string_view& rest) {
@@ -62,16 +63,50 @@ text::Span with_what_stands_before(const Diagnostic& diagnostic, const text::Sou
     return {static_cast<std::uint32_t>(kept.size() - before.size()), diagnostic.span.end};
 }
 
+/// Of a whole line that is marked, `by conversion from borax`.
+text::Span conversion_in(const text::Source& source, text::Span line) {
+    const std::string_view marked = source.at(line);
+    const std::size_t begin = marked.find("by conversion");
+    const std::size_t end = std::min(marked.find(',', begin), marked.size());
+    return {line.begin + static_cast<std::uint32_t>(begin), line.begin + static_cast<std::uint32_t>(end)};
+}
+
+/// With the blanks before it.
+text::Span with_blanks(const text::Source& source, text::Span span) {
+    const std::string_view before = std::string_view(source.bytes).substr(0, span.begin);
+    return {static_cast<std::uint32_t>(before.find_last_not_of(" \t") + 1), span.end};
+}
+
+/// With the blanks before it and the end of the line.
+text::Span whole_line(const text::Source& source, text::Span span) {
+    const std::size_t end = std::min(source.bytes.find('\n', span.end), source.bytes.size() - 1);
+    return {with_blanks(source, span).begin, static_cast<std::uint32_t>(end + 1)};
+}
+
+text::Span place_of(const Diagnostic& diagnostic, const text::Source& source, std::string_view text) {
+    return diagnostic.kind == Kind::not_made_from ? conversion_in(source, diagnostic.span)
+                                                  : with_what_stands_before(diagnostic, source, text);
+}
+
 }  // namespace
 
 std::vector<Fix> fixes_of(const Diagnostic& diagnostic, const text::Source& source) {
     std::vector<Fix> fixes;
+    if (diagnostic.kind == Kind::nothing_to_accept) return {{whole_line(source, diagnostic.span), ""}};
+    if (diagnostic.kind == Kind::heading_with_amount) return {{with_blanks(source, diagnostic.span), ""}};
     if (std::ranges::find(in_its_place, diagnostic.kind) == in_its_place.end()) return fixes;
     std::string_view write = diagnostic.write;
     if (diagnostic.kind == Kind::charge_both_ways) take(write, "the sign, then the digits: ");
     for (const std::string_view text : alternatives(write))
-        fixes.push_back({with_what_stands_before(diagnostic, source, text), std::string(text)});
+        fixes.push_back({place_of(diagnostic, source, text), std::string(text)});
     return fixes;
+}
+
+std::string words_of(const Fix& fix, const text::Source& source) {
+    if (!fix.text.empty()) return "Write " + fix.text;
+    std::string_view gone = source.at(fix.span);
+    gone.remove_prefix(std::min(gone.find_first_not_of(" \t"), gone.size()));
+    return "Take " + std::string(gone.substr(0, gone.find_last_not_of('\n') + 1)) + " away";
 }
 
 }  // namespace scruple::diagnostics

@@ -39,7 +39,7 @@ Json one(const Workspace& workspace, const Positions& positions, const Diagnosti
 
 Json action(const Asked& about, const Json& shown, const diagnostics::Fix& fix, bool only) {
     const Json edit{{"range", to_json(about.positions.range(fix.span))}, {"newText", fix.text}};
-    return {{"title", "Write " + fix.text},
+    return {{"title", diagnostics::words_of(fix, about.file->source)},
             {"kind", "quickfix"},
             {"isPreferred", only},
             {"diagnostics", Json::array({shown})},
