@@ -13,6 +13,7 @@ struct strength_is : seq<lit<"strength">, gap, words, ends> {};
 struct source : seq<lit<"source">, gap, free_text, ends> {};
 struct caution : seq<lit<"caution">, gap, free_text, ends> {};
 struct note : seq<lit<"note">, gap, free_text, ends> {};
+struct assumed : seq<lit<"assumed">, gap, free_text, ends> {};
 
 struct kept_how : seq<words> {};
 struct keeping : seq<range, opt<gap, kept_how>> {};
@@ -155,16 +156,24 @@ struct accepted : choice<quoted_name, seq<not_because, first_word, star<gap, not
 struct because : seq<lit<"because">, gap, quoted> {};
 struct accept : seq<lit<"accept">, gap, accepted, opt<gap, because>, ends> {};
 
+/// Of a formula as it stands in a book.
+struct book : seq<lit<"book">, gap, free_text, ends> {};
+struct reading : seq<lit<"reading">, gap, accepted, opt<gap, because>, ends> {};
+struct printed_text : scanned<scan::printed_text, "", true> {};
+struct printed_line : seq<one_of<"|">, blanks, printed_text> {};
+
 struct fact
     : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix, replenish,
              expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density, takes_up, hazard, cas,
              in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area, balance, measure, dropper,
-             bottles, postage, one_of_these, in_doubt, ph_limit, warmer_than, lethal, harmful, accept> {};
+             bottles, postage, one_of_these, in_doubt, ph_limit, warmer_than, lethal, harmful, accept, assumed, book,
+             reading, printed_line> {};
 struct fact_word
     : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants", "dilute",
              "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as", "dissolves", "density",
              "takes up", "hazard", "cas", "in water", "escapes", "pair", "bystander", "salt of", "reaction", "excess",
              "vessel", "area", "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage", "one of",
-             "in doubt", "below pH", "above pH", "warmer than", "lethal", "harmful", "accept"> {};
+             "in doubt", "below pH", "above pH", "warmer than", "lethal", "harmful", "accept", "assumed",
+             "book", "reading"> {};
 
 }  // namespace scruple::grammar

@@ -283,6 +283,18 @@ inline const char* rest_of_line(const char* from, const char* end) {
     return from;
 }
 
+/// To the last thing that is not blank.
+inline const char* printed_text(const char* from, const char* end) {
+    const char* last = from;
+    while (!at_line_end(from, end)) {
+        if (at_blank(from, end))
+            from = skip_gap(from, end);
+        else
+            last = ++from;
+    }
+    return last;
+}
+
 inline constexpr Class quoted_plain = all_but("\"\n\r");
 inline const char* inside_quotes(const char* from, const char* end) {
     while (from != end && in(quoted_plain, *from)) ++from;

@@ -146,6 +146,9 @@ class Checker {
             case SyntaxBlock::meeting:
                 if (block.id == none || still_meant(block)) with(context, model().meetings, read_meeting);
                 break;
+            case SyntaxBlock::printed:
+                with(context, model().printed, read_printed);
+                break;
             case SyntaxBlock::log:
                 read_log(context, logs_[static_cast<std::size_t>(&block - blocks_.data())]);
                 break;
@@ -297,6 +300,7 @@ void Rechecker::forget_all_but_the_library() {
     model.log.clear();
     model.processes.clear();
     model.plans.clear();
+    model.printed.clear();
     model.accepted.clear();
     model.dropper = none;
     model.formats = formats_;
@@ -305,7 +309,8 @@ void Rechecker::forget_all_but_the_library() {
     model.format_names = format_names_;
     model.meeting_names = meeting_names_;
     for (auto* names :
-         {&model.recipe_names, &model.process_names, &model.plan_names, &model.supplier_names, &model.bench_names})
+         {&model.recipe_names, &model.process_names, &model.plan_names, &model.supplier_names, &model.bench_names,
+          &model.printed_names})
         names->clear();
 }
 

@@ -83,6 +83,9 @@ class ChemicalReader {
             case syntax::Words::Of::strength:
             case syntax::Words::Of::lethal:
             case syntax::Words::Of::harmful:
+            case syntax::Words::Of::assumed:
+            case syntax::Words::Of::book:
+            case syntax::Words::Of::printed_line:
                 return false;
         }
         return false;

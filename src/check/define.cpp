@@ -176,6 +176,9 @@ class Definer {
             case SyntaxBlock::meeting:
                 open_in_place(block, model_.meetings, model_.meeting_names, title);
                 break;
+            case SyntaxBlock::printed:
+                block.id = enter(model_.printed, model_.printed_names, title);
+                break;
         }
     }
 

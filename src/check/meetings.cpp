@@ -105,6 +105,9 @@ class MeetingReader {
                 return true;
             case syntax::Words::Of::is_a:
             case syntax::Words::Of::strength:
+            case syntax::Words::Of::assumed:
+            case syntax::Words::Of::book:
+            case syntax::Words::Of::printed_line:
                 return false;
         }
         return false;

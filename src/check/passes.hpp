@@ -36,6 +36,8 @@ void read_recipe(BlockContext context, Recipe& recipe, Section* whole);
 void read_section(BlockContext context, Section& section);
 void read_conversion(BlockContext context, Conversion& conversion, Section& section);
 
+/// What is typed of a page; it is not read for what it means.
+void read_printed(BlockContext context, PrintedPage& page);
 void read_meeting(BlockContext context, Meeting& meeting);
 
 void read_supplier(BlockContext context, Supplier& supplier);

@@ -47,6 +47,8 @@ class SectionReader {
             case Of::note:
                 (recipe_ != nullptr ? recipe_->notes : section_->notes).push_back(text);
                 return true;
+            case Of::assumed:
+                return recipe_ != nullptr && (recipe_->assumed.push_back(text), true);
             case Of::source:
                 return recipe_ != nullptr && (recipe_->sources.push_back(text), true);
             case Of::is_a:
@@ -55,6 +57,8 @@ class SectionReader {
                 return recipe_ != nullptr && take_once(recipe_->strength, text, "strength");
             case Of::lethal:
             case Of::harmful:
+            case Of::book:
+            case Of::printed_line:
                 return false;
         }
         return false;

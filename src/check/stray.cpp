@@ -42,6 +42,12 @@ std::string_view text_fact(syntax::Words::Of of) {
             return "a `lethal` line";
         case syntax::Words::Of::harmful:
             return "a `harmful` line";
+        case syntax::Words::Of::assumed:
+            return "an `assumed` line";
+        case syntax::Words::Of::book:
+            return "a `book` line";
+        case syntax::Words::Of::printed_line:
+            return "a line of a printed page";
     }
     return "";
 }
@@ -76,12 +82,15 @@ constexpr std::string_view of_chemical = "it under a `chemical` heading";
 constexpr std::string_view of_conversion = "it under a `conversion of` heading";
 constexpr std::string_view of_format = "it under a `format` heading";
 constexpr std::string_view of_meeting = "it under a `meeting` heading";
+constexpr std::string_view of_printed = "it under a `printed` heading";
 constexpr std::string_view of_what_meets = "it in a recipe, in one of its parts or in a process";
 constexpr std::string_view of_recipe = "it right under a `recipe` heading";
 constexpr std::string_view of_solution = "it in a recipe or in one of its parts";
 
-bool says_danger(const syntax::Words& words) {
-    return words.of == syntax::Words::Of::lethal || words.of == syntax::Words::Of::harmful;
+std::string_view home_of_words(syntax::Words::Of of) {
+    using Of = syntax::Words::Of;
+    if (of == Of::lethal || of == Of::harmful) return of_meeting;
+    return of == Of::book || of == Of::printed_line ? of_printed : of_recipe;
 }
 
 /// The block that takes such a line.
@@ -113,8 +122,9 @@ std::string_view home_of(const syntax::Node& node) {
                                  [](const syntax::PhLimit&) { return of_meeting; },
                                  [](const syntax::WarmerThan&) { return of_meeting; },
                                  [](const syntax::Accept&) { return of_what_meets; },
+                                 [](const syntax::Reading&) { return of_printed; },
                                  [](const syntax::Variants&) { return of_recipe; },
-                                 [](const syntax::Words& n) { return says_danger(n) ? of_meeting : of_recipe; },
+                                 [](const syntax::Words& n) { return home_of_words(n.of); },
                                  [](const auto&) { return of_solution; }},
                       node);
 }
@@ -200,6 +210,8 @@ std::string_view words_for(syntax::Block kind) {
             return "a `format` block";
         case syntax::Block::meeting:
             return "a `meeting` block";
+        case syntax::Block::printed:
+            return "a printed page";
     }
     return "";
 }
@@ -240,6 +252,7 @@ std::string words_for(const syntax::Node& node) {
                    [&](const syntax::PhLimit&) { return words("a limit of pH"); },
                    [&](const syntax::WarmerThan&) { return words("a `warmer than` line"); },
                    [&](const syntax::Accept&) { return words("an `accept` line"); },
+                   [&](const syntax::Reading&) { return words("a `reading` line"); },
                    [&](const syntax::Instrument&) { return words("a line about an instrument"); },
                    [&](const syntax::Dropper&) { return words("a `dropper` line"); },
                    [&](const syntax::Bottles&) { return words("a `bottle` line"); },

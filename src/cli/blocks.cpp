@@ -114,6 +114,16 @@ constexpr std::array block_table{
     note       no acid near sulfide
     caution    "Outdoors or under extraction."
 )"},
+    BlockInfo{"printed", "a formula as it stands in a book, for `scruple settle` to find out what it means",
+              R"(printed Bittern
+    is a       film developer
+    book       The Tide Table of Photography, 1907, Great Britain, page 61
+    | Water                   20 oz       1000 c.c.
+    | Metol                   50 grs      5.7 g
+    | Sulphite of soda        1 oz        50 g
+    | Carbonate of potash     1/4 oz      12 g
+    reading oz avoirdupois because "the metric column says so"
+)"},
     BlockInfo{"format", "the area of a kind of film, where no width and height say it", R"(format 135
     area       80 sq in from "our own measuring"
 )"},

@@ -17,6 +17,7 @@ std::string other_formats(std::string_view command) {
     std::string all = drawn ? ", and pdf, svg and png" : "";
     if (command == "shopping") all += ", and csv";
     if (command == "calendar") all += ", and ics";
+    if (command == "settle") all += ", and recipe";
     if (command == "check") all += ", and sarif and junit";
     return all;
 }

@@ -52,7 +52,7 @@ constexpr std::array option_table{
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
                "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too, for shopping csv, for "
-               "the calendar ics, for check sarif and junit; text otherwise"},
+               "the calendar ics, for check sarif and junit, for settle recipe; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
 
@@ -299,6 +299,21 @@ constexpr CommandInfo contents_command{
     contents_options,
     contents_examples};
 
+constexpr Examples settle_examples = {
+    {"scruple settle Bittern", "what the page means, and how sure that is"},
+    {"scruple settle Bittern --as recipe --out bittern-read.scruple", "the same as a recipe"},
+};
+constexpr CommandInfo settle_command{
+    "settle",
+    "PAGE",
+    "find out what a formula as it stands in a book means",
+    "Every reading of a `printed` block is weighed: whose ounce, whose fluid ounce, which salt, what gr is. The best "
+    "is "
+    "told with what speaks for it, the others with what they would change, and lines that no reading explains with the "
+    "likely slip.",
+    usual_options,
+    settle_examples};
+
 constexpr Options compare_options = {"--lines", "--git", "--in", "--as", "--out"};
 constexpr Examples compare_examples = {
     {"scruple compare main~3", "what has changed since, in the current folder"},
@@ -355,15 +370,15 @@ constexpr CommandInfo help_command{
     "explain a command, a block of the language, or a kind of fault",
     "TOPIC is a command (`card`), a block (`recipe`), or what stands in brackets behind a message (`form-not-stated`). "
     "Without one, all topics are listed. `scruple help names` lists the names in your recipes, and `recipes`, `plans`, "
-    "`chemicals` or `benches` after it only those.",
+    "`pages`, `chemicals` or `benches` after it only those.",
     usual_options,
     help_examples};
 
 constexpr std::array command_table{
-    check_command,    card_command,     binder_command,          labels_command, scaled_command,
-    shopping_command, calendar_command, shelf_command,           mixed_command,  enter_command,
-    tidy_command,     chemical_command, weigh_command,           react_command,  contents_command,
-    compare_command,  why_command,      language_server_command, help_command};
+    check_command,    card_command,     binder_command, labels_command,          scaled_command,
+    shopping_command, calendar_command, shelf_command,  mixed_command,           enter_command,
+    tidy_command,     chemical_command, weigh_command,  react_command,           contents_command,
+    compare_command,  settle_command,   why_command,    language_server_command, help_command};
 
 }  // namespace
 

@@ -18,8 +18,11 @@ struct Group {
     std::string_view name;
     Names (*names)(const driver::Loaded&);
 };
-constexpr Group groups[] = {
-    {"recipes", solution_names}, {"plans", plan_names}, {"benches", bench_names}, {"chemicals", chemical_names}};
+constexpr Group groups[] = {{"recipes", solution_names},
+                            {"plans", plan_names},
+                            {"pages", printed_names},
+                            {"benches", bench_names},
+                            {"chemicals", chemical_names}};
 
 // One a line, for people and for the completion of the shells.
 std::string names_text(const Call& call) {
@@ -32,7 +35,7 @@ std::string names_text(const Call& call) {
         known = true;
         for (const std::string& name : group.names(loaded)) result += name + "\n";
     }
-    if (!known) throw Stop{Exit::wrong_call, "`scruple help names` takes recipes, plans, benches or chemicals"};
+    if (!known) throw Stop{Exit::wrong_call, "`scruple help names` takes recipes, plans, pages, benches or chemicals"};
     return result;
 }
 

@@ -31,6 +31,7 @@ struct Outcome {
 [[nodiscard]] Outcome chemical_job(const Call& call);
 [[nodiscard]] Outcome weigh_job(const Call& call);
 [[nodiscard]] Outcome react_job(const Call& call);
+[[nodiscard]] Outcome settle_job(const Call& call);
 [[nodiscard]] Outcome contents_job(const Call& call);
 [[nodiscard]] Outcome compare_job(const Call& call);
 [[nodiscard]] Outcome why_job(const Call& call);

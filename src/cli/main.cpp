@@ -36,6 +36,7 @@ constexpr Job jobs[] = {
     {"chemical", chemical_job},
     {"weigh", weigh_job},
     {"react", react_job},
+    {"settle", settle_job},
     {"contents", contents_job},
     {"compare", compare_job},
     {"language-server", language_server_job},

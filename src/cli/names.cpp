@@ -140,6 +140,10 @@ Id asked_plan(const Call& call, const Loaded& loaded) {
     return find_plan(loaded, call.name());
 }
 
+Id find_printed(const Loaded& loaded, const std::string& name) {
+    return id_in(loaded.checked.model.printed_names, "printed page", name, printed_names(loaded));
+}
+
 Id find_bench(const Loaded& loaded, const std::string& name) {
     return id_in(loaded.checked.model.bench_names, "bench", name, bench_names(loaded));
 }
@@ -187,6 +191,9 @@ Names solution_names(const Loaded& loaded) {
 
 Names plan_names(const Loaded& loaded) {
     return names_in(loaded.checked.model.plans);
+}
+Names printed_names(const Loaded& loaded) {
+    return names_in(loaded.checked.model.printed);
 }
 Names bench_names(const Loaded& loaded) {
     return names_in(loaded.checked.model.benches);

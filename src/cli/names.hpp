@@ -22,6 +22,7 @@ struct Meant {
 [[nodiscard]] check::Id find_plan(const driver::Loaded& loaded, const std::string& name);
 /// The plan that a call names; the only one there is need not be named.
 [[nodiscard]] check::Id asked_plan(const Call& call, const driver::Loaded& loaded);
+[[nodiscard]] check::Id find_printed(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_bench(const driver::Loaded& loaded, const std::string& name);
 [[nodiscard]] check::Id find_chemical(const driver::Loaded& loaded, const std::string& name);
 /// With the form that the name stands for (`washing soda`), or none.
@@ -33,6 +34,7 @@ struct Meant {
 /// As they are shown, in the order of the workspace.
 [[nodiscard]] std::vector<std::string> solution_names(const driver::Loaded& loaded);
 [[nodiscard]] std::vector<std::string> plan_names(const driver::Loaded& loaded);
+[[nodiscard]] std::vector<std::string> printed_names(const driver::Loaded& loaded);
 [[nodiscard]] std::vector<std::string> bench_names(const driver::Loaded& loaded);
 [[nodiscard]] std::vector<std::string> chemical_names(const driver::Loaded& loaded);
 

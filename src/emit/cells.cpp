@@ -114,6 +114,11 @@ struct Cut {
     const Tree& tree;
     Cutter& cutter;
 
+    Row operator()(const syntax::Words& fact) const {
+        if (fact.of == syntax::Words::Of::printed_line) return cutter.rest(Shape::as_it_stands);
+        return cutter.words(keyword_words(fact)).rest(Shape::fact);
+    }
+    Row operator()(const syntax::Reading&) const { return cutter.rest(Shape::line); }
     template <class Fact>
     Row operator()(const Fact& fact) const {
         return cutter.words(keyword_words(fact)).rest(Shape::fact);

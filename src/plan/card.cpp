@@ -72,6 +72,7 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
         if (request.variant < recipe.variants.size()) card.variant = recipe.variants[request.variant];
         add_texts(card.sources, recipe.sources);
         add_texts(card.notes, recipe.notes);
+        add_texts(card.assumed, recipe.assumed);
     }
     card.section = check::section_words(section);
     add_texts(card.notes, section.notes);

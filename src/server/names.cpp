@@ -71,6 +71,8 @@ class Gatherer {
                 return define(name.span, key(Space::format, name));
             case Block::meeting:
                 return define(name.span, key(Space::meeting, name));
+            case Block::printed:
+                return define(name.span, key(Space::printed, name));
             case Block::log:
                 return;
         }

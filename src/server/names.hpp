@@ -10,7 +10,7 @@
 namespace scruple::server {
 
 /// What a name is looked up among. Chemicals, recipes and their solutions share one space.
-enum class Space : std::uint8_t { substance, process, supplier, plan, bench, format, meeting };
+enum class Space : std::uint8_t { substance, process, supplier, plan, bench, format, meeting, printed };
 
 struct Occurrence {
     text::Span span;

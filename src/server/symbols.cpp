@@ -13,7 +13,7 @@ using syntax::Block;
 constexpr std::size_t most_symbols = 1000;
 
 int kind_of(Block block) {
-    constexpr int module = 2, class_ = 5, method = 6, enum_ = 10, function = 12, constant = 14, object = 19, event = 24,
+    constexpr int module = 2, class_ = 5, method = 6, enum_ = 10, interface = 11, function = 12, constant = 14, object = 19, event = 24,
                   operator_ = 25;
     switch (block) {
         case Block::recipe:
@@ -37,6 +37,8 @@ int kind_of(Block block) {
             return function;
         case Block::format:
             return enum_;
+        case Block::printed:
+            return interface;
         case Block::meeting:
             return module;
     }

@@ -20,6 +20,10 @@ template <>
 struct action<rule::caution> : commits_words<Words::Of::caution> {};
 template <>
 struct action<rule::note> : commits_words<Words::Of::note> {};
+template <>
+struct action<rule::assumed> : commits_words<Words::Of::assumed> {};
+template <>
+struct action<rule::book> : commits_words<Words::Of::book> {};
 
 // ---- keeping and capacity --------------------------------------------------------------------
 

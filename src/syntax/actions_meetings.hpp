@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Actions of grammar/facts.hpp: what must not meet, and who lets it.
+// Actions of grammar/facts.hpp: what must not meet and who lets it, and printed pages.
 #pragma once
 
 #include "actions_in_water.hpp"
@@ -55,5 +55,21 @@ template <>
 struct action<rule::accept> {
     static void apply0(Draft& draft) { draft.commit(Accept{draft.last.name, draft.gathered().because}); }
 };
+
+// ---- of a printed page -----------------------------------------------------------------------
+
+template <>
+struct action<rule::reading> {
+    static void apply0(Draft& draft) { draft.commit(Reading{draft.last.name, draft.gathered().because}); }
+};
+template <>
+struct action<rule::printed_text> {
+    template <class Input>
+    static void apply(const Input& in, Draft& draft) {
+        draft.last.text = {draft.span(in), false};
+    }
+};
+template <>
+struct action<rule::printed_line> : commits_words<Words::Of::printed_line> {};
 
 }  // namespace scruple::syntax

@@ -129,6 +129,7 @@ inline Block block_of(std::string_view word) {
         case 'r':
             return word == "recipe" ? Block::recipe : Block::replenisher;
         case 'p':
+            if (word == "printed") return Block::printed;
             return word == "part" ? Block::part : word == "plan" ? Block::plan : Block::process;
         case 'b':
             return word == "bath" ? Block::bath : Block::bench;

@@ -197,6 +197,7 @@ class Teller {
     void tell(const PhLimit& it) { tell_all(it.above, it.ph); }
     void tell(const WarmerThan& it) { at(tree_.quantities, it.quantity); }
     void tell(const Accept& it) { tell_all(it.meeting, it.reason); }
+    void tell(const Reading& it) { tell_all(it.said, it.reason); }
     void tell(const Instrument& it) {
         put(it.what);
         at(tree_.quantities, it.division);

@@ -16,7 +16,8 @@ class Describer {
 
     void operator()(const Heading& node) {
         constexpr std::array names = {"recipe", "part",     "bath", "working", "replenisher", "chemical", "conversion",
-                                      "bench",  "supplier", "log",  "process", "plan",        "format",   "meeting"};
+                                      "bench",  "supplier", "log",  "process", "plan",        "format",   "meeting",
+                                      "printed"};
         say("block", names[static_cast<std::size_t>(node.block)]);
         substance("title", node.title);
     }
@@ -133,6 +134,10 @@ class Describer {
     void operator()(const WarmerThan& node) { quantity("temperature", node.quantity); }
     void operator()(const Accept& node) {
         name("meeting", node.meeting);
+        name("because", node.reason);
+    }
+    void operator()(const Reading& node) {
+        name("said", node.said);
         name("because", node.reason);
     }
     void operator()(const Instrument& node) {

@@ -73,7 +73,8 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
             [](const Heading& heading) { return heading_kind(heading); },
             [](const Words& words) {
                 return named(words.of,
-                             std::array{"is_a", "strength_is", "source", "caution", "note", "lethal", "harmful"});
+                             std::array{"is_a", "strength_is", "source", "caution", "note", "lethal", "harmful", "assumed", "book",
+                                        "printed_line"});
             },
             [](const Keeps&) { return std::string("keeps"); },
             [](const UseWithin&) { return std::string("use_within"); },
@@ -109,6 +110,7 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
             [](const PhLimit&) { return std::string("ph_limit"); },
             [](const WarmerThan&) { return std::string("warmer_than"); },
             [](const Accept&) { return std::string("accept"); },
+            [](const Reading&) { return std::string("reading"); },
             [](const Instrument& instrument) {
                 return std::string(instrument.what == Instrument::What::balance ? "balance" : "measure");
             },

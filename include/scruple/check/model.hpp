@@ -17,6 +17,7 @@
 
 #include "scruple/check/acid_base.hpp"
 #include "scruple/check/meeting.hpp"
+#include "scruple/check/printed.hpp"
 #include "scruple/check/seldom.hpp"
 #include "scruple/chemistry/formula.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
@@ -261,7 +262,7 @@ struct Section {
 struct Recipe {
     std::string_view name{};
     std::string_view is_a{}, strength{};
-    std::vector<std::string_view> sources{}, cautions{}, notes{};
+    std::vector<std::string_view> sources{}, cautions{}, notes{}, assumed{};
     std::vector<std::string_view> variants{};
     std::vector<CapacityRule> capacity{};  ///< as stated for the whole recipe; see capacity_of
     std::vector<Acceptance> accepts{};     ///< for all of its solutions
@@ -407,6 +408,7 @@ struct Model {
     std::vector<Plan> plans{};
     std::vector<FilmFormat> formats{};
     std::vector<Meeting> meetings{};
+    std::vector<PrintedPage> printed{};
     std::vector<Accepted> accepted{};  ///< what was found and let happen, by solution, then by process
 
     Id water = none;       ///< the chemical `water`
@@ -416,7 +418,7 @@ struct Model {
     /// Normal names (syntax::normal_name) to ids.
     std::unordered_map<std::string, std::pair<Id, Id>> chemical_names{};  ///< to chemical and implied form
     std::unordered_map<std::string, Id> recipe_names{}, section_names{}, process_names{}, plan_names{},
-        supplier_names{}, format_names{}, bench_names{}, meeting_names{};
+        supplier_names{}, format_names{}, bench_names{}, meeting_names{}, printed_names{};
 };
 
 /// Whether a conversion is work for the bench. One without a line that puts something in is advice: it is told, and

@@ -13,6 +13,7 @@
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/react.hpp"
+#include "scruple/printed/settle.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/stock_sheet.hpp"
 #include "scruple/plan/swap.hpp"
@@ -88,6 +89,12 @@ struct BinderPage {
 [[nodiscard]] std::string react_text(const plan::Reacted& reacted, const TextStyle& style);
 [[nodiscard]] std::string react_html(const plan::Reacted& reacted);
 [[nodiscard]] std::string react_json(const plan::Reacted& reacted);
+
+[[nodiscard]] std::string settle_text(const printed::Settlement& settled, const TextStyle& style);
+[[nodiscard]] std::string settle_html(const printed::Settlement& settled);
+[[nodiscard]] std::string settle_json(const printed::Settlement& settled);
+/// Recipe text as `tidy_text` would take it, each reading an `assumed` line.
+[[nodiscard]] std::string settled_recipe(const printed::Settlement& settled);
 
 [[nodiscard]] std::string compare_text(const plan::Compared& compared, const TextStyle& style);
 [[nodiscard]] std::string compare_html(const plan::Compared& compared);

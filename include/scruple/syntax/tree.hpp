@@ -30,7 +30,8 @@ enum class Block : std::uint8_t {
     process,
     plan,
     format,
-    meeting
+    meeting,
+    printed
 };
 
 /// `recipe Lantern`, `part A`, `working`, `conversion of sodium metaborate (anhydrous)`
@@ -44,9 +45,20 @@ struct Heading {
 // ---- facts ----------------------------------------------------------------------------------
 
 /// `is a film developer` · `strength working` · `source a notebook` · `caution "…"` · `note …` · `lethal "…"` ·
-/// `harmful "…"`
+/// `harmful "…"` · `assumed …` · `book …` · `| Metol   200 grs   6 g`, a line of a printed page as it stands
 struct Words {
-    enum class Of : std::uint8_t { is_a, strength, source, caution, note, lethal, harmful } of;
+    enum class Of : std::uint8_t {
+        is_a,
+        strength,
+        source,
+        caution,
+        note,
+        lethal,
+        harmful,
+        assumed,
+        book,
+        printed_line
+    } of;
     Name text;
 };
 
@@ -247,6 +259,12 @@ struct Accept {
     Name reason;  ///< its span empty where none is given
 };
 
+/// `reading oz apothecaries because "the metric column says so"`
+struct Reading {
+    Name said;
+    Name reason;  ///< its span empty where none is given
+};
+
 /// `balance 0.1 g up to 500 g` · `graduate 10 ml by 0.2 ml` · `syringe …` · `jug 5 l by 100 ml`
 struct Instrument {
     enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
@@ -382,7 +400,7 @@ struct Unread {
 using Node =
     std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList,
                  Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf, Reaction, Excess, Vessel,
-                 Area, Meets, PhLimit, WarmerThan, Accept, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
+                 Area, Meets, PhLimit, WarmerThan, Accept, Reading, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
                  Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
 // A line of text costs a statement, so the seldom and the large stand in arrays of their own.

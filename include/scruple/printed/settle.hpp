@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+// What a printed page means: every reading that is possible, weighed, and the one that fits best.
+//
+// Each reading has a cost, the negative natural logarithm of how well it explains the page: of what books usually mean,
+// and of how far its columns differ once both are worked out. What the page shares (whose fluid ounce a column means,
+// whose ounce, what `gr` is, whether one column is stronger than the other throughout) is tried in all its
+// combinations; given these the lines do not depend on one another, so each takes its best reading by itself. The best
+// reading of the page is thus exact, and its time is that of the lines times the combinations, never 2 to the number of
+// lines. The costs are ours (docs/printed.md).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scruple/check/model.hpp"
+#include "scruple/printed/page.hpp"
+
+namespace scruple::printed {
+
+/// What a line comes to under a reading.
+struct LineRead {
+    std::size_t line = 0;    ///< of the page
+    std::string name;        ///< the chemical's, or as printed where none is known
+    std::string strength{};  ///< `28 % v/v`
+    std::string form;        ///< empty where the chemical has but one
+    check::Id chemical = check::none, form_id = check::none;
+    std::string amount;               ///< in units of the language: `6 oz av`, of the column that is read
+    std::optional<double> per_litre;  ///< g/l, of a liquid ml/l; none where the page gives no volume
+    bool by_volume = false;
+    std::vector<std::string> evidence;  ///< `the other column says 75 g, which is 0.2 % more`
+    std::string fault;                  ///< the columns disagree, and how; empty where they do not
+    std::string slip;                   ///< the likely slip; empty where none explains it
+};
+
+/// One of the ways to read something, and what it would change.
+struct Option {
+    std::string words;                   ///< `oz of solids avoirdupois`
+    double cost = 0;                     ///< above that of the best reading of the page; 0 for what is taken
+    std::vector<std::string> changes{};  ///< `metol 5.7 to 5.46 g/l`
+};
+
+enum class Verdict : std::uint8_t { by_hand, clear, likely, open };
+
+/// What could be read in several ways.
+struct Question {
+    std::string about;  ///< `whose fluid ounce`
+    std::size_t line = 0;
+    bool of_line = false;  ///< of one line, else of the page
+    Verdict verdict = Verdict::clear;
+    std::vector<Option> options{};  ///< the best first
+    std::string settle_with{};      ///< the line that settles it: `reading fl oz us because "…"`
+    std::string because{};          ///< by hand: the reason
+};
+
+struct Warning {
+    std::string about;  ///< `mercury`
+    std::string text;
+};
+
+struct Settlement {
+    std::string name, purpose, book;
+    std::vector<LineRead> lines;
+    std::optional<double> makes_ml;
+    std::string makes;              ///< `80 fl oz uk`
+    bool makes_from_water = false;  ///< no volume to make up to is printed: that of the water is taken
+    std::vector<Question> questions;
+    std::vector<std::string> evidence;  ///< of the page: `columns agree within 0.2 %`
+    std::vector<std::string> not_read;  ///< lines that are no amounts, as printed
+    std::vector<Warning> warnings;
+    std::vector<std::string> faults;  ///< `reading` lines that settle nothing
+};
+
+[[nodiscard]] Settlement settle(const check::Model& model, const check::PrintedPage& typed);
+
+}  // namespace scruple::printed

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// Which chemical an old name stands for.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "scruple/check/model.hpp"
+
+namespace scruple::printed {
+
+struct Named {
+    check::Id chemical = check::none;
+    check::Id form = check::none;  ///< what the name itself implies: `sal soda` is the decahydrate
+    std::string_view as;           ///< what it was taken for, where it was not found as it stands
+};
+
+/// By the library's names, and by the older order of words: `sulphite of soda`, `potass. carb.`
+[[nodiscard]] Named chemical_named(const check::Model& model, std::string_view printed);
+
+}  // namespace scruple::printed
