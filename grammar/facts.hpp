@@ -158,7 +158,8 @@ struct accept : seq<lit<"accept">, gap, accepted, opt<gap, because>, ends> {};
 
 /// Of a formula as it stands in a book.
 struct book : seq<lit<"book">, gap, free_text, ends> {};
-struct reading : seq<lit<"reading">, gap, accepted, opt<gap, because>, ends> {};
+struct reading_said : seq<accepted, opt<gap, form_given>> {};
+struct reading : seq<lit<"reading">, gap, reading_said, opt<gap, because>, ends> {};
 struct printed_text : scanned<scan::printed_text, "", true> {};
 struct printed_line : seq<one_of<"|">, blanks, printed_text> {};
 

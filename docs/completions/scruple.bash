@@ -19,7 +19,7 @@ _scruple_options() {
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;
     language-server) echo --help ;;
-    check | chemical | help) echo --in --as --out --help ;;
+    check | chemical | settle | help) echo --in --as --out --help ;;
     esac
 }
 
@@ -51,7 +51,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why language-server help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -75,10 +75,11 @@ _scruple() {
         shopping | calendar) _scruple_next_words plans ;;
         enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
         chemical) _scruple_next_words chemicals ;;
+        settle) _scruple_next_words pages ;;
         compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher
-            conversion bench supplier log process plan meeting format) ;;
+        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why language-server names recipe part bath working replenisher
+            conversion bench supplier log process plan meeting printed format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))
         ;;

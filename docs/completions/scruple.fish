@@ -31,13 +31,14 @@ complete -c scruple -n __fish_use_subcommand -a react -d 'balance and work out a
 complete -c scruple -n __fish_use_subcommand -a labels -d 'bottle labels'
 complete -c scruple -n __fish_use_subcommand -a contents -d 'what a solution holds'
 complete -c scruple -n __fish_use_subcommand -a compare -d 'what has changed between two versions'
+complete -c scruple -n __fish_use_subcommand -a settle -d 'what a printed page means'
 complete -c scruple -n __fish_use_subcommand -a why -d 'where an amount comes from'
 complete -c scruple -n __fish_use_subcommand -a language-server -d 'answer an editor'
 complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a block or a fault'
 complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
 
 complete -c scruple -l help -d 'show how it is called'
-set --local all check card labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why help
+set --local all check card labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why help
 complete -c scruple -n "__scruple_command binder $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
 complete -c scruple -n '__scruple_command check' -l as -x -a 'sarif junit' -d 'format'
@@ -45,6 +46,8 @@ complete -c scruple -n '__scruple_command shopping' -l with -x -d 'work besides 
 complete -c scruple -n '__scruple_command shopping' -l without -x -d 'a day or process left out'
 complete -c scruple -n '__scruple_command shopping' -l against -x -a '(__scruple_names plans)' -d 'another plan'
 complete -c scruple -n '__scruple_command shopping' -l as -x -a csv -d 'format'
+complete -c scruple -n '__scruple_command settle' -l as -x -a recipe -d 'format'
+complete -c scruple -n '__scruple_command settle' -a '(__scruple_names pages)'
 complete -c scruple -n '__scruple_command calendar' -l as -x -a ics -d 'format'
 complete -c scruple -n '__scruple_command card labels shopping shelf' -l as -x -a 'pdf svg png' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'

@@ -9,6 +9,7 @@
 #include "layout.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/emit/words.hpp"
+#include "scruple/syntax/parse.hpp"
 #include "scruple/text/printable.hpp"
 
 namespace scruple::emit {
@@ -64,8 +65,7 @@ std::string question_words(const Question& question) {
 
 std::string makes_words(const Settlement& settled) {
     if (settled.makes.empty()) return "the page says no volume, and so nothing is known by the litre";
-    const std::string from =
-        settled.makes_from_water ? ", the volume of the water, since none to make up to is printed" : "";
+    const std::string from = settled.added_up ? ", the volume of its liquids, since none to make up to is printed" : "";
     return fmt::format("makes {}{}", settled.makes, from);
 }
 
@@ -221,22 +221,36 @@ std::string in_quotes(std::string_view text) {
     return all + "\"";
 }
 
+/// `whose ounce: oz avoirdupois; oz apothecaries has 50 to 1 against it`
+std::string brief(const Question& question) {
+    std::string all = question_words(question);
+    for (std::size_t i = 1; i < question.options.size(); ++i)
+        all += fmt::format("; {} has {} against it", question.options[i].words, odds(question.options[i].cost));
+    return all;
+}
+
 std::vector<std::string> assumptions(const Settlement& settled) {
     std::vector<std::string> all;
-    if (settled.makes_from_water)
+    if (settled.added_up)
         all.push_back(
-            fmt::format("the water, {}, is the whole volume, since none to make up to is printed", settled.makes));
+            fmt::format("its liquids, {}, are the whole volume, since none to make up to is printed", settled.makes));
     for (const std::string& evidence : settled.evidence) all.push_back(evidence);
-    for (const Question& question : settled.questions) {
-        std::string words = question_words(question);
-        for (std::size_t i = 1; i < question.options.size(); ++i) words += "; or " + option_words(question.options[i]);
-        all.push_back(words);
-    }
+    for (const Question& question : settled.questions) all.push_back(brief(question));
+    std::vector<std::string> agree;
     for (const LineRead& line : settled.lines) {
-        for (const std::string& evidence : line.evidence) all.push_back(line.name + ": " + evidence);
+        if (!line.off.empty()) agree.push_back(line.name + " " + words::listed(line.off));
         if (!line.fault.empty()) all.push_back(words::listed(fault_words(line), "; "));
     }
+    if (!agree.empty()) all.push_back("the columns agree within " + words::listed(agree));
     return all;
+}
+
+/// Three quarters of what the other liquids leave, so that there is room for what goes in.
+double water_to_begin_with(const Settlement& settled) {
+    double others = 0;
+    for (const LineRead& line : settled.lines)
+        if (line.by_volume && line.per_litre) others += *line.per_litre / 1000 * *settled.makes_ml;
+    return std::max(*settled.makes_ml - others, 0.0) * 0.75;
 }
 
 }  // namespace
@@ -252,12 +266,12 @@ std::string settled_recipe(const Settlement& settled) {
     for (const printed::Warning& warning : settled.warnings) fact("caution", warning.text);
     for (const std::string& line : settled.not_read) fact("note", line);
     all += "\n";
-    // Room for what goes in, since the page's own water is its whole volume.
     if (settled.makes_ml)
-        all += fmt::format("    water   {} ml\n", quantity::significant_text(*settled.makes_ml * 0.75, 3));
+        all += fmt::format("    water   {} ml\n", quantity::significant_text(water_to_begin_with(settled), 3));
     for (const LineRead& line : settled.lines) all += fmt::format("    {}   {}\n", name_of(line), line.amount);
     if (!settled.makes.empty()) all += fmt::format("    water to make   {}\n", settled.makes);
-    return all;
+    const text::Source source{"", std::move(all)};
+    return tidy_text(source, syntax::parse(source));
 }
 
 }  // namespace scruple::emit

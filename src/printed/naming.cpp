@@ -16,8 +16,8 @@ constexpr std::array bases{Pair{"soda", "sodium"},         Pair{"sodium", "sodiu
                            Pair{"potassium", "potassium"}, Pair{"ammonia", "ammonium"}, Pair{"ammonium", "ammonium"},
                            Pair{"lithia", "lithium"},      Pair{"silver", "silver"},    Pair{"iron", "iron"}};
 constexpr std::array abbreviations{
-    Pair{"potass.", "potassium"},         Pair{"pot.", "potassium"},           Pair{"sod.", "sodium"},
-    Pair{"ammon.", "ammonium"},           Pair{"carb.", "carbonate"},          Pair{"brom.", "bromide"},
+    Pair{"potass", "potassium"},         Pair{"pot", "potassium"},           Pair{"sod", "sodium"},
+    Pair{"ammon", "ammonium"},           Pair{"carb", "carbonate"},          Pair{"brom", "bromide"},
     Pair{"hydrochinone", "hydroquinone"}, Pair{"hydrokinone", "hydroquinone"}, Pair{"soda", "sodium"},
     Pair{"potash", "potassium"}};
 
@@ -32,6 +32,7 @@ std::string with_words_written_out(std::string_view name) {
     for (std::size_t at = 0; at < name.size();) {
         const std::size_t end = std::min(name.find(' ', at), name.size());
         std::string_view word = name.substr(at, end - at);
+        if (word.ends_with('.')) word.remove_suffix(1);
         for (const auto& [printed, whole] : abbreviations)
             if (word == printed) word = whole;
         all += (all.empty() ? "" : " ") + std::string(word);

@@ -50,12 +50,14 @@ class Asker {
         Holds holds;
     };
 
-    void of_page(const std::string& about, const std::vector<Choice>& choices, const std::string& settle_with) {
+    void of_page(const std::string& about, const std::vector<Choice>& choices, const std::string& settle_with,
+                 bool of_the_page = false) {
+        const auto best = search_.best_of([](const Shared&) { return true; }, of_the_page);
         Question question{.about = about, .settle_with = settle_with};
         for (const Choice& choice : choices) {
-            const double least = search_.least(choice.holds);
-            if (std::isinf(least)) continue;
-            question.options.push_back({choice.words, least - search_.best().cost, changes(choice.holds)});
+            const auto found = search_.best_of(choice.holds, of_the_page);
+            if (!found) continue;
+            question.options.push_back({choice.words, found->cost - best->cost, differences(*best, *found)});
             if (const auto* line = by_hand(choice.hand)) {
                 question.verdict = Verdict::by_hand;
                 question.because = line->reason;
@@ -68,7 +70,7 @@ class Asker {
         const auto is = [column](Fluid fluid) {
             return [column, fluid](const Shared& one) { return one.fluid[column] == fluid; };
         };
-        const bool both = !std::isinf(search_.least(is(Fluid::us))) && !std::isinf(search_.least(is(Fluid::imperial)));
+        const bool both = search_.best_of(is(Fluid::us)) && search_.best_of(is(Fluid::imperial));
         const bool hand = by_hand(ByHand::us) != nullptr || by_hand(ByHand::imperial) != nullptr;
         if (layout_.columns[column].metric || (!both && !hand)) return;
         const std::string where = layout_.columns.size() > 1 ? fmt::format(" in column {}", column + 1) : "";
@@ -82,7 +84,7 @@ class Asker {
         of_page("whose ounce for what is weighed",
                 {{"oz avoirdupois", ByHand::avoirdupois, is(Ounce::avoirdupois)},
                  {"oz apothecaries", ByHand::apothecaries, is(Ounce::apothecaries)}},
-                "oz");
+                "oz", true);
     }
 
     void gr() {
@@ -109,29 +111,12 @@ class Asker {
         return found == by_hand_.end() ? nullptr : &*found;
     }
 
-    /// What the best reading of that kind changes in the solution.
-    [[nodiscard]] std::vector<std::string> changes(const Holds& holds) const {
-        if (holds(search_.best().shared)) return {};
-        std::size_t best = shared_.size();
-        double least = 0;
-        for (std::size_t s = 0; s < shared_.size(); ++s) {
-            if (!holds(shared_[s])) continue;
-            const double cost = search_.under(s).cost;
-            if (best == shared_.size() || cost < least) {
-                best = s;
-                least = cost;
-            }
-        }
-        if (best == shared_.size()) return {};
-        return differences(search_.under(best));
-    }
-
-    [[nodiscard]] std::vector<std::string> differences(const Found& other) const {
+    [[nodiscard]] std::vector<std::string> differences(const Found& best, const Found& other) const {
         std::vector<std::string> all;
         for (std::size_t i = 0; i < layout_.lines.size(); ++i) {
             const Known& known = layout_.lines[i];
-            if (auto text = difference(i, known.ways[search_.best().ways[i]], search_.best().shared,
-                                       known.ways[other.ways[i]], other.shared);
+            if (auto text =
+                    difference(i, known.ways[best.ways[i]], best.shared, known.ways[other.ways[i]], other.shared);
                 !text.empty())
                 all.push_back(std::move(text));
         }

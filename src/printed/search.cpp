@@ -10,10 +10,6 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-std::size_t least_at(const std::vector<double>& costs) {
-    return static_cast<std::size_t>(std::ranges::min_element(costs) - costs.begin());
-}
-
 }  // namespace
 
 Search::Search(const std::vector<Known>& lines, const std::vector<Shared>& shared, const CostOfLine& cost)
@@ -28,21 +24,33 @@ Search::Search(const std::vector<Known>& lines, const std::vector<Shared>& share
         }
         totals_.push_back(total);
     }
-    best_shared_ = least_at(totals_);
-    best_ = under(best_shared_);
+    best_ = *best_of([](const Shared&) { return true; });
 }
 
-Found Search::under(std::size_t shared) const {
-    Found found{shared_[shared], {}, totals_[shared]};
-    for (const auto& of_ways : costs_[shared]) found.ways.push_back(least_at(of_ways));
+Found Search::under(std::size_t shared, bool of_the_page) const {
+    Found found{shared_[shared], {}, shared_[shared].cost};
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        std::size_t best = 0;
+        double least = never;
+        for (std::size_t w = 0; w < lines_[i].ways.size(); ++w) {
+            if ((of_the_page && lines_[i].ways[w].other_ounce) || costs_[shared][i][w] >= least) continue;
+            best = w;
+            least = costs_[shared][i][w];
+        }
+        found.ways.push_back(best);
+        found.cost += least;
+    }
     return found;
 }
 
-double Search::least(const std::function<bool(const Shared&)>& allowed) const {
-    double least = never;
-    for (std::size_t s = 0; s < shared_.size(); ++s)
-        if (allowed(shared_[s])) least = std::min(least, totals_[s]);
-    return least;
+std::optional<Found> Search::best_of(const std::function<bool(const Shared&)>& allowed, bool of_the_page) const {
+    std::optional<Found> best;
+    for (std::size_t s = 0; s < shared_.size(); ++s) {
+        if (!allowed(shared_[s])) continue;
+        Found found = under(s, of_the_page);
+        if (!best || found.cost < best->cost) best = std::move(found);
+    }
+    return best;
 }
 
 double Search::least_of_line(std::size_t line, const std::function<bool(const Way&)>& allowed) const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "reading.hpp"
@@ -24,21 +25,21 @@ class Search {
     Search(const std::vector<Known>& lines, const std::vector<Shared>& shared, const CostOfLine& cost);
 
     [[nodiscard]] const Found& best() const { return best_; }
-    /// The least cost among shared readings for which `allowed` holds.
-    [[nodiscard]] double least(const std::function<bool(const Shared&)>& allowed) const;
+    /// The best among shared readings for which `allowed` holds; none where it holds for none. With `of_the_page`, no
+    /// line departs from what the page's ounce is.
+    [[nodiscard]] std::optional<Found> best_of(const std::function<bool(const Shared&)>& allowed,
+                                               bool of_the_page = false) const;
     /// The least cost with that line read in one of the ways for which `allowed` holds.
     [[nodiscard]] double least_of_line(std::size_t line, const std::function<bool(const Way&)>& allowed) const;
-    /// The best under one shared reading.
-    [[nodiscard]] Found under(std::size_t shared) const;
-    [[nodiscard]] std::size_t best_shared() const { return best_shared_; }
 
   private:
+    [[nodiscard]] Found under(std::size_t shared, bool of_the_page) const;
+
     const std::vector<Known>& lines_;
     const std::vector<Shared>& shared_;
     std::vector<std::vector<std::vector<double>>> costs_;
     std::vector<double> totals_;  ///< of each shared reading, lines at their best
     Found best_;
-    std::size_t best_shared_ = 0;
 };
 
 }  // namespace scruple::printed

@@ -71,12 +71,13 @@ class Settler {
         for (std::size_t column = 0; column < layout_.columns.size(); ++column) {
             const double volume = volume_of(layout_, column, best.shared);
             if (volume <= 0) continue;
-            const Line& from = *layout_.columns[column].volume_line;
+            const Column& it = layout_.columns[column];
             settled_.makes_ml = volume;
-            settled_.makes_from_water = from.what == Line::What::water;
-            settled_.makes =
-                amount_of(from.columns[column], layout_.water, best.shared, {}, column, layout_.columns[column].metric)
-                    .words;
+            settled_.added_up = !it.made_up;
+            settled_.makes = it.volume_lines.size() > 1 ? figures(volume) + " ml"
+                                                        : amount_of(it.volume_lines.front()->columns[column],
+                                                                    layout_.water, best.shared, {}, column, it.metric)
+                                                              .words;
             return;
         }
     }
@@ -108,10 +109,11 @@ class Settler {
     void compare(LineRead& read, std::size_t i, const Compared& it, const Found& best, const Way& way) const {
         const std::string unit = read.by_volume ? "ml" : "g";
         const double off = (it.printed / it.exact - 1) * 100;
-        const std::string there =
-            fmt::format("column {} has {} {} where {} {} would be it, {} %", it.column + 1, figures(it.printed), unit,
-                        figures(it.exact), unit, fmt::format("{}{}", off < 0 ? "−" : "+", figures(std::abs(off), 2)));
+        const std::string percent = fmt::format("{}{} %", off < 0 ? "−" : "+", figures(std::abs(off), 2));
+        const std::string there = fmt::format("column {} has {} {} where {} {} would be it, {}", it.column + 1,
+                                              figures(it.printed), unit, figures(it.exact), unit, percent);
         if (!disagree(it)) {
+            read.off.push_back(percent);
             read.evidence.push_back(there);
             return;
         }
@@ -119,7 +121,24 @@ class Settler {
         read.slip = likely_slip(model_, layout_, i, it, best.shared, way);
     }
 
+    /// A column that is stronger than the first by the same in every line was made so, or scaled so.
+    void strength_evidence(const Found& best) {
+        for (std::size_t column = 1; column < layout_.columns.size(); ++column) {
+            std::vector<double> off;
+            for (std::size_t i = 0; i < layout_.lines.size(); ++i)
+                for (const Compared& it : judge_.compared(i, layout_.lines[i].ways[best.ways[i]], best.shared))
+                    if (it.column == column && it.same_kind) off.push_back(it.printed / it.exact);
+            if (off.size() < 2) continue;
+            const auto [least, most] = std::ranges::minmax(off);
+            if (most / least > 1.015 || std::abs(least - 1) < 0.03) continue;
+            settled_.evidence.push_back(fmt::format("column {} is {} % {} than column 1 in every line", column + 1,
+                                                    figures(std::abs(least - 1) * 100, 2),
+                                                    least > 1 ? "stronger" : "weaker"));
+        }
+    }
+
     void page_evidence(const Found& best) {
+        strength_evidence(best);
         if (best.shared.stronger != 1)
             settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout",
                                                     figures(std::abs(best.shared.stronger - 1) * 100, 2),

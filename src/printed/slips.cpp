@@ -53,7 +53,7 @@ std::string of_forms(const check::Model& model, const Known& known, double ratio
         if (is_near(ratio, factor))
             return fmt::format("the columns mean different forms: {} in the one, {} in the other", here.name,
                                other.name);
-        if (is_near(ratio, factor * factor) || is_near(ratio, 1 / (factor * factor)))
+        if (is_near(ratio, 1 / factor))
             return fmt::format("the factor between {} and {} was applied the wrong way round", here.name, other.name);
     }
     return {};

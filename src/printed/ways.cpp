@@ -109,8 +109,9 @@ bool has_fluids(const Page& page, const Layout& layout, std::size_t column) {
     static constexpr auto fluids = {UnitWord::fluid_ounce, UnitWord::fluid_drachm, UnitWord::pint,
                                     UnitWord::quart,       UnitWord::gallon,       UnitWord::minim};
     if (any_unit(page, column, fluids)) return true;
-    const Line* volume = layout.columns[column].volume_line;
-    return volume != nullptr && volume->columns[column].pieces.front().unit == UnitWord::ounce;
+    return std::ranges::any_of(layout.columns[column].volume_lines, [column](const Line* line) {
+        return line->columns[column].pieces.front().unit == UnitWord::ounce;
+    });
 }
 
 bool said(const std::vector<check::ReadingByHand>& by_hand, ByHand what) {
@@ -131,6 +132,20 @@ double cost_of_fluid(const Page& page, Fluid fluid) {
     return at_home ? 0 : abroad;
 }
 
+void find_volume(const Page& page, const Layout& layout, std::size_t at, Column& column) {
+    for (const Line& line : page.lines) {
+        if (at >= line.columns.size()) continue;
+        if (line.what == Line::What::water_to_make) {
+            column.volume_lines = {&line};
+            column.made_up = true;
+            return;
+        }
+        const auto known = std::ranges::find(layout.lines, &line, &Known::line);
+        if (line.what == Line::What::water || (known != layout.lines.end() && known->liquid))
+            column.volume_lines.push_back(&line);
+    }
+}
+
 }  // namespace
 
 Layout layout_of(const check::Model& model, const Page& page) {
@@ -141,20 +156,21 @@ Layout layout_of(const check::Model& model, const Page& page) {
     layout.water.liquid = true;
     for (std::size_t i = 0; i < layout.columns.size(); ++i) {
         layout.columns[i].metric = is_metric_column(page, i);
-        for (const auto what : {Line::What::water, Line::What::water_to_make})
-            for (const Line& line : page.lines)
-                if (line.what == what && i < line.columns.size()) layout.columns[i].volume_line = &line;
     }
     for (const Line& line : page.lines)
         if (line.what == Line::What::ingredient) layout.lines.push_back(known_of(model, line, page.year));
+    for (std::size_t i = 0; i < layout.columns.size(); ++i) find_volume(page, layout, i, layout.columns[i]);
     return layout;
 }
 
 double volume_of(const Layout& layout, std::size_t column, const Shared& shared) {
     const Column& it = layout.columns[column];
-    if (it.volume_line == nullptr) return 0;
-    const Amount amount = amount_of(it.volume_line->columns[column], layout.water, shared, {}, column, it.metric);
-    return amount.by_volume ? amount.base : 0;
+    double volume = 0;
+    for (const Line* line : it.volume_lines) {
+        const Amount amount = amount_of(line->columns[column], layout.water, shared, {}, column, it.metric);
+        if (amount.by_volume) volume += amount.base;
+    }
+    return volume;
 }
 
 std::vector<Shared> shared_readings(const Page& page, const Layout& layout,

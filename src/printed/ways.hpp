@@ -8,10 +8,11 @@
 
 namespace scruple::printed {
 
-/// What is known of a column: whether it is metric, and the line that gives its volume.
+/// What is known of a column: whether it is metric, and the lines that give its volume.
 struct Column {
     bool metric = false;
-    const Line* volume_line = nullptr;
+    std::vector<const Line*> volume_lines;  ///< the one to make up to; else all water and other liquids, which add up
+    bool made_up = false;                   ///< there is one to make up to
 };
 
 struct Layout {

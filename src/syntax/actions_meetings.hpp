@@ -59,8 +59,15 @@ struct action<rule::accept> {
 // ---- of a printed page -----------------------------------------------------------------------
 
 template <>
+struct action<rule::reading_said> {
+    template <class Input>
+    static void apply(const Input& in, Draft& draft) {
+        draft.gather().said = {draft.span(in), false};
+    }
+};
+template <>
 struct action<rule::reading> {
-    static void apply0(Draft& draft) { draft.commit(Reading{draft.last.name, draft.gathered().because}); }
+    static void apply0(Draft& draft) { draft.commit(Reading{draft.gathered().said, draft.gathered().because}); }
 };
 template <>
 struct action<rule::printed_text> {

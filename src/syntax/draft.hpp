@@ -16,7 +16,7 @@ struct Gathered {
           met_least = nowhere, price = nowhere, free_over = nowhere;
     Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;
     Per per, first_per;
-    Name source, partner, volume_of, because;
+    Name source, partner, volume_of, because, said;
     Span when, colon_ratio;
     Substance per_substance;
     std::int32_t coefficient = 1;

@@ -20,6 +20,7 @@ CALLS = {
     "weigh": ["weigh", "5 g borax (decahydrate)"],
     "react": ["react", "borax (decahydrate) + sodium hydroxide -> sodium metaborate (anhydrous) + water"],
     "contents": ["contents", "Medlar"],
+    "settle": ["settle", "Bittern"],
     "why": ["why", "Medlar", "part", "A", "sodium sulfite"],
     "help": ["help", "recipe"],
 }

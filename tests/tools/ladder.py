@@ -9,7 +9,7 @@ import re
 import sys
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "plan", "emit", "paper", "driver", "server", "cli"]
+LADDER = ["text", "diagnostics", "quantity", "chemistry", "syntax", "check", "printed", "plan", "emit", "paper", "driver", "server", "cli"]
 
 # Some things have one home: (what an #include line names, the folders under ROOT that may name it).
 ONE_HOME = [

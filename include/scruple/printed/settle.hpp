@@ -29,6 +29,7 @@ struct LineRead {
     std::optional<double> per_litre;  ///< g/l, of a liquid ml/l; none where the page gives no volume
     bool by_volume = false;
     std::vector<std::string> evidence;  ///< `the other column says 75 g, which is 0.2 % more`
+    std::vector<std::string> off{};     ///< `+0.22 %`: each further column against the first
     std::string fault;                  ///< the columns disagree, and how; empty where they do not
     std::string slip;                   ///< the likely slip; empty where none explains it
 };
@@ -62,8 +63,8 @@ struct Settlement {
     std::string name, purpose, book;
     std::vector<LineRead> lines;
     std::optional<double> makes_ml;
-    std::string makes;              ///< `80 fl oz uk`
-    bool makes_from_water = false;  ///< no volume to make up to is printed: that of the water is taken
+    std::string makes;      ///< `80 fl oz uk`
+    bool added_up = false;  ///< no volume to make up to is printed: that of its liquids is taken
     std::vector<Question> questions;
     std::vector<std::string> evidence;  ///< of the page: `columns agree within 0.2 %`
     std::vector<std::string> not_read;  ///< lines that are no amounts, as printed
