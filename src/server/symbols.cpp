@@ -13,8 +13,8 @@ using syntax::Block;
 constexpr std::size_t most_symbols = 1000;
 
 int kind_of(Block block) {
-    constexpr int module = 2, class_ = 5, method = 6, enum_ = 10, interface = 11, function = 12, constant = 14, object = 19, event = 24,
-                  operator_ = 25;
+    constexpr int module = 2, class_ = 5, method = 6, enum_ = 10, interface = 11, function = 12, constant = 14,
+                  object = 19, event = 24, operator_ = 25;
     switch (block) {
         case Block::recipe:
             return class_;
