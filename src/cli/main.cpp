@@ -22,25 +22,13 @@ struct Job {
     Outcome (*run)(const Call&);
 };
 constexpr Job jobs[] = {
-    {"check", check_job},
-    {"card", card_job},
-    {"binder", binder_job},
-    {"labels", labels_job},
-    {"scaled", scaled_job},
-    {"shopping", shopping_job},
-    {"calendar", calendar_job},
-    {"shelf", shelf_job},
-    {"mixed", log_line_job},
-    {"enter", log_line_job},
-    {"tidy", tidy_job},
-    {"chemical", chemical_job},
-    {"weigh", weigh_job},
-    {"react", react_job},
-    {"contents", contents_job},
-    {"compare", compare_job},
-    {"language-server", language_server_job},
-    {"why", why_job},
-    {"help", help_job},
+    {"check", check_job},       {"card", card_job},       {"binder", binder_job},
+    {"labels", labels_job},     {"scaled", scaled_job},   {"shopping", shopping_job},
+    {"calendar", calendar_job}, {"evening", evening_job}, {"shelf", shelf_job},
+    {"mixed", log_line_job},    {"enter", log_line_job},  {"tidy", tidy_job},
+    {"chemical", chemical_job}, {"weigh", weigh_job},     {"react", react_job},
+    {"contents", contents_job}, {"compare", compare_job}, {"language-server", language_server_job},
+    {"why", why_job},           {"help", help_job},
 };
 
 // Where the error stream cannot be written either, the exit status is all that is left to say.

@@ -4,6 +4,6 @@
 extern "C" __attribute__((visibility("default"))) const scruple::paper::Module* scruple_drawing() {
     static constexpr scruple::paper::Module module{&scruple::paper::cards, &scruple::paper::labels,
                                                    &scruple::paper::shopping, &scruple::paper::shelf,
-                                                   &scruple::paper::binder};
+                                                   &scruple::paper::evening, &scruple::paper::binder};
     return &module;
 }

@@ -168,6 +168,7 @@ class Calendar {
     }
 
     void describe(Mixing& mixing, const Made& made, Day day, const Exact& ml) const {
+        mixing.solution = made.solution;
         mixing.name = check::shown_name(model_, made.solution);
         mixing.volume = rounded_up(ml, true);
         mixing.weighed = made.weighed;

@@ -75,6 +75,12 @@ Minutes StepOrder::earliest(std::size_t job) const {
     return std::max(free_, ready({job, next_[job]}, starts_));
 }
 
+std::optional<Minutes> StepOrder::latest(std::size_t job) const {
+    const StepId id{job, next_[job]};
+    if (id.step == 0 || !at(id).within) return std::nullopt;
+    return end_before(id, starts_) + *at(id).within;
+}
+
 bool StepOrder::add(std::size_t job) {
     const StepId id{job, next_[job]++};
     before_.push_back({{}, free_});

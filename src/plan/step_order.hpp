@@ -23,6 +23,8 @@ class StepOrder {
 
     /// When a job's next step could begin if it came next; it must not be done, nor wait for one that is not.
     [[nodiscard]] Minutes earliest(std::size_t job) const;
+    /// When it must have begun so that nothing before it need be moved; none: at any time.
+    [[nodiscard]] std::optional<Minutes> latest(std::size_t job) const;
     [[nodiscard]] bool waits(std::size_t job) const;
     [[nodiscard]] bool all_done() const;
     [[nodiscard]] bool done(std::size_t job) const { return next_[job] == jobs_[job].steps.size(); }

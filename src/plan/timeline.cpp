@@ -13,10 +13,6 @@ namespace {
 // An evening has a handful of orders that are worth trying; past this the best so far is taken.
 constexpr std::int64_t most_steps_tried = 200'000;
 
-bool bottled(const TimedJob& job) {
-    return !job.keeps_vessel;
-}
-
 class TimelineSearch {
   public:
     TimelineSearch(const std::vector<TimedJob>& jobs, std::size_t vessels)
@@ -79,21 +75,35 @@ class TimelineSearch {
         }
     }
 
-    /// What may come next; what begins first, and of those what has most to come.
+    /// What may come next: first what hurries no other step, then what begins first, then what has most to come.
     [[nodiscard]] std::vector<std::size_t> choices() const {
-        std::vector<std::tuple<Minutes, Minutes, std::size_t>> found;
+        std::vector<std::tuple<bool, Minutes, Minutes, std::size_t>> found;
         const bool room = open() < vessels_;
         for (std::size_t job = 0; job < jobs_.size(); ++job) {
             if (order_.done(job) || order_.waits(job)) continue;
             const std::size_t next = order_.next(job);
             if (next == 0 && !(room && leaves_a_vessel(job))) continue;
-            found.emplace_back(order_.earliest(job), -tails_[job][next], job);
+            const Minutes start = order_.earliest(job);
+            found.emplace_back(hurries(job, start), start, -tails_[job][next], job);
         }
         std::ranges::sort(found);
         std::vector<std::size_t> jobs;
         jobs.reserve(found.size());
-        for (const auto& [start, tail, job] : found) jobs.push_back(job);
+        for (const auto& [hurried, start, tail, job] : found) jobs.push_back(job);
         return jobs;
+    }
+
+    /// Whether another job's next step could then not follow as soon as it must, or has a rival that must follow soon.
+    [[nodiscard]] bool hurries(std::size_t chosen, Minutes start) const {
+        const auto& steps = jobs_[chosen].steps;
+        const std::size_t next = order_.next(chosen);
+        const bool binds = next + 1 < steps.size() && steps[next + 1].within;
+        for (std::size_t job = 0; job < jobs_.size(); ++job) {
+            if (job == chosen || order_.done(job)) continue;
+            const auto latest = order_.latest(job);
+            if (latest && (binds || start + steps[next].hands > *latest)) return true;
+        }
+        return false;
     }
 
     [[nodiscard]] std::size_t open() const {
@@ -146,8 +156,12 @@ class TimelineSearch {
 }  // namespace
 
 std::size_t least_vessels(const std::vector<TimedJob>& jobs) {
-    const auto count = static_cast<std::size_t>(std::ranges::count_if(jobs, bottled));
-    return jobs.size() - count + std::min<std::size_t>(count, 1);
+    std::size_t kept = 0, most = 0;
+    for (const std::size_t job : jobs_in_order(jobs)) {
+        most = std::max(most, kept + 1);
+        if (jobs[job].keeps_vessel) ++kept;
+    }
+    return most;
 }
 
 Minutes one_after_the_other(const std::vector<TimedJob>& jobs) {

@@ -13,6 +13,7 @@ struct Module {
     decltype(&labels) labels_to_paper;
     decltype(&shopping) shopping_to_paper;
     decltype(&shelf) shelf_to_paper;
+    decltype(&evening) evening_to_paper;
     decltype(&binder) binder_to_paper;
 };
 

@@ -31,7 +31,7 @@ struct Timeline {
     bool proven = true;                        ///< none is shorter; false where there were too many orders to try
 };
 
-/// The fewest vessels with which there is any order: one for each that keeps its own, and one for the others.
+/// How many vessels one after the other takes, those that keep theirs last: one for each of them, and one at the start.
 [[nodiscard]] std::size_t least_vessels(const std::vector<TimedJob>& jobs);
 
 /// All jobs, each from beginning to end before the next.
