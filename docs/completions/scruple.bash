@@ -15,7 +15,7 @@ _scruple_options() {
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --with --without --against --paper --in --as --out --help ;;
-    calendar) echo --bench --in --as --out --help ;;
+    calendar) echo --bench --paper --in --as --out --help ;;
     evening) echo --from --vessels --bench --paper --in --as --out --help ;;
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;

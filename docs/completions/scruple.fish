@@ -47,7 +47,7 @@ complete -c scruple -n '__scruple_command shopping' -l without -x -d 'a day or p
 complete -c scruple -n '__scruple_command shopping' -l against -x -a '(__scruple_names plans)' -d 'another plan'
 complete -c scruple -n '__scruple_command shopping' -l as -x -a csv -d 'format'
 complete -c scruple -n '__scruple_command calendar' -l as -x -a ics -d 'format'
-complete -c scruple -n '__scruple_command card labels shopping shelf evening' -l as -x -a 'pdf svg png' -d 'format'
+complete -c scruple -n '__scruple_command card labels shopping calendar shelf evening' -l as -x -a 'pdf svg png' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
 complete -c scruple -n '__scruple_command binder' -l out -x -a '(__fish_complete_directories)' -d 'folder to write to'
 
@@ -65,7 +65,7 @@ complete -c scruple -n '__scruple_command shelf mixed enter' -l on -x -d 'the da
 complete -c scruple -n '__scruple_command mixed enter' -l note -x -d 'a comment behind the line'
 complete -c scruple -n '__scruple_command mixed enter' -l log -r -F -d 'file with the log'
 complete -c scruple -n '__scruple_command card contents' -l at -x -d 'how warm it is for the pH'
-complete -c scruple -n '__scruple_command card binder labels shopping shelf evening' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
+complete -c scruple -n '__scruple_command card binder labels shopping calendar shelf evening' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
 complete -c scruple -n '__scruple_command evening' -l from -x -d 'when it begins'
 complete -c scruple -n '__scruple_command evening' -l vessels -x -d 'how many vessels there are'
 complete -c scruple -n '__scruple_command labels' -l bottles -x -d 'number and volume of the bottles'

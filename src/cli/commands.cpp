@@ -55,7 +55,8 @@ constexpr std::array option_table{
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards, labels, shopping, shelf and evening pdf, svg and png too, for shopping "
+               "text, html or json; for cards, labels, shopping, calendar, shelf and evening pdf, svg and png too, for "
+               "shopping "
                "csv, for "
                "the calendar ics, for check sarif and junit; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
@@ -214,10 +215,11 @@ constexpr CommandInfo enter_command{
     mixed_options,
     enter_examples};
 
-constexpr Options calendar_options = {"--bench", "--in", "--as", "--out"};
+constexpr Options calendar_options = {"--bench", "--paper", "--in", "--as", "--out"};
 constexpr Examples calendar_examples = {
     {"scruple calendar December", "which solution to mix on which day of the plan, and into which bottles"},
     {"scruple calendar December --as ics --out december.ics", "the same as events for a calendar program"},
+    {"scruple calendar December --as pdf --paper a5 --out calendar.pdf", "the same on sheets for the wall"},
 };
 constexpr CommandInfo calendar_command{
     "calendar",

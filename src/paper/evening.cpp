@@ -50,9 +50,8 @@ class EveningComposer {
             else
                 list_.add(list_.column().marked("–", {{words::hazard_line(row)}}), 2);
         if (!unknown.empty())
-            list_.add(
-                list_.column().marked("–", {{fmt::format("{}: {}", words::no_caution, words::listed(unknown))}}),
-                2);
+            list_.add(list_.column().marked("–", {{fmt::format("{}: {}", words::no_caution, words::listed(unknown))}}),
+                      2);
         list_.add(list_.column().words(words::check_the_sheet), gap / 2);
     }
 

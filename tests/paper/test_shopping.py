@@ -34,6 +34,13 @@ class Shopping(Sheets):
         self.assertGreater(len([it for it in shelf["corrections"] if not it["first"]]), 10)
         self.assertIn("CORRECTED BY COUNTING", text.upper())
 
+    def test_a_calendar_has_each_mixing(self):
+        text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw("calendar", *DEMO, sheet="a5"))).replace("\u00a0", " "))
+        for day in self.json("calendar", *DEMO)["days"]:
+            self.assertIn(day["day"], text)
+            for one in day["mixings"]:
+                self.assertIn(f"{one['volume']['value']:g} {one['volume']['unit']} {one['solution']}", text)
+
     def test_an_evening_has_each_step_and_its_time(self):
         call = ("evening", "2026-12-01", "--from", "18:00", *DEMO)
         text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw(*call, sheet="a5"))).replace("\u00a0", " "))

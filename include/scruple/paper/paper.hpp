@@ -13,6 +13,7 @@
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/evening.hpp"
 #include "scruple/plan/label.hpp"
+#include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/stock_sheet.hpp"
 
@@ -47,6 +48,7 @@ struct Printing {
 [[nodiscard]] std::string binder(std::span<const plan::Card> cards, const Printing& printing);
 
 [[nodiscard]] std::string shopping(const plan::ShoppingList& list, const Printing& printing);
+[[nodiscard]] std::string calendar(const plan::MixingCalendar& calendar, const Printing& printing);
 [[nodiscard]] std::string shelf(const plan::StockSheet& shelf, const Printing& printing);
 
 /// A picture of the evening, one bar a solution along the time, then its steps by the clock.
