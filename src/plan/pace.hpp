@@ -19,7 +19,7 @@ struct Pace {
     Minutes act = 2;               ///< whatever else a line tells to do
     Minutes vessel = 1;            ///< to take, pour from or set aside another one
     Minutes make_up = 2;           ///< to the mark
-    Minutes stir_late = 2;      ///< how much later than every so often something may be stirred
+    Minutes stir_late = 2;         ///< how much later than every so often something may be stirred
     Minutes bottle = 2;            ///< fill one and label it; the vessel is rinsed meanwhile
     Minutes cool = 10;             ///< where it is not known from how warm
     double cool_per_degree = 0.5;  ///< in a bowl of cold water

@@ -173,8 +173,8 @@ TEST_CASE("nor where a step must follow another soon, or waits for another job")
 }
 
 TEST_CASE("nor where what does not stay fresh is to be done near the end") {
-    compare({false, false, true}, 5, 100);
-    compare({true, true, true}, 6, 100);
+    compare({false, false, true}, 5, 30);
+    compare({true, true, true}, 6, 30);
 }
 
 TEST_CASE("an evening of many jobs is never longer than one after the other, and breaks nothing") {
