@@ -36,7 +36,10 @@ Refusal nothing_on(const MixingCalendar& calendar, check::Day day) {
 
 class EveningMaker {
   public:
-    EveningMaker(const check::Model& model, const EveningRequest& request) : model_(model), request_(request) {}
+    EveningMaker(const check::Model& model, const EveningRequest& request)
+        : model_(model),
+          request_(request),
+          pace_(pace_of(request.bench == check::none ? nullptr : &model.benches[request.bench])) {}
 
     std::variant<Evening, Refusal> run() {
         const MixingCalendar calendar = mixing_calendar(model_, request_.plan, request_.bench);
@@ -64,7 +67,7 @@ class EveningMaker {
         auto card = make_card(model_, request);
         if (auto* refusal = std::get_if<Refusal>(&card))
             return Refusal{fmt::format("{}: {}", mixing.name, refusal->message)};
-        auto steps = paced(std::get<Card>(card), Pace(), bottles_of(mixing));
+        auto steps = paced(std::get<Card>(card), pace_, bottles_of(mixing));
         to_mix_.push_back({&mixing, std::get<Card>(std::move(card)), std::move(steps)});
         return std::nullopt;
     }
@@ -110,7 +113,7 @@ class EveningMaker {
             add_cautions_of(evening, to_mix_[job].card);
         }
         std::ranges::sort(evening.steps, {}, &EveningStep::start);
-        evening.assumed = pace_words(Pace());
+        evening.assumed = pace_words(pace_);
         warn(evening, calendar, timeline);
         return evening;
     }
@@ -162,6 +165,7 @@ class EveningMaker {
 
     const check::Model& model_;
     const EveningRequest& request_;
+    Pace pace_;
     std::vector<ToMix> to_mix_;
 };
 

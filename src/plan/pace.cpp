@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -16,7 +17,8 @@ constexpr double room_celsius = 20;
 constexpr double joules_per_gram_degree = 4.184;  // of water: the thermochemical calorie
 
 Minutes whole_minutes(double minutes) {
-    return std::max<Minutes>(1, static_cast<Minutes>(std::ceil(minutes - 1e-9)));
+    constexpr double most = 100'000;  // Whoever waits longer has no evening before him.
+    return static_cast<Minutes>(std::clamp(std::ceil(minutes - 1e-9), 1.0, most));
 }
 
 double ml_in(const Work& work) {
@@ -152,13 +154,30 @@ class Pacer {
 
 }  // namespace
 
+Pace pace_of(const check::Bench* bench) {
+    Pace pace;
+    if (bench == nullptr) return pace;
+    const auto take = [bench](check::BenchWork work, Minutes& minutes) {
+        const auto& said = bench->pace[static_cast<std::size_t>(work)];
+        if (said) minutes = whole_minutes(said->to_double() / 60);
+    };
+    take(check::BenchWork::weigh, pace.weigh);
+    take(check::BenchWork::measure, pace.measure);
+    take(check::BenchWork::stir, pace.stir_clear);
+    take(check::BenchWork::filter, pace.filter);
+    take(check::BenchWork::make_up, pace.make_up);
+    take(check::BenchWork::bottle, pace.bottle);
+    return pace;
+}
+
 std::vector<PacedStep> paced(const Card& card, const Pace& pace, std::int64_t bottles) {
     return Pacer(card, pace).run(bottles);
 }
 
 std::vector<std::string> pace_words(const Pace& pace) {
     return {
-        fmt::format("How long a step takes is assumed where its recipe gives no time, and rounded up to whole minutes: "
+        fmt::format("How long a step takes is assumed where neither its recipe nor the bench gives a time, and rounded "
+                    "up to whole minutes: "
                     "to weigh something {} min, to measure a liquid {} min, {} min more where it goes in slowly, to "
                     "stir until clear {} min, to filter {} min, to make up to the mark {} min, to fill and label a "
                     "bottle {} min, anything else {} min.",

@@ -29,6 +29,9 @@ struct Pace {
     Minutes while_warm = 5;        ///< … follows within this time
 };
 
+/// With what the bench says of itself.
+[[nodiscard]] Pace pace_of(const check::Bench* bench);
+
 /// One line of a card as a step of the evening, and what no card says in front of it and after it.
 struct PacedStep {
     Work work;

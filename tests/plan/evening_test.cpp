@@ -107,6 +107,22 @@ TEST_CASE("700 ml from 20 to 50 degrees is 87.9 kJ at 4.184 J/(g K): at 1 kW two
     CHECK(steps.front().alone == 2);
 }
 
+TEST_CASE("what the bench says of its own pace goes before what is assumed") {
+    const Workspace workspace(evening_recipes + R"(
+bench Quay
+    balance   0.1 g up to 500 g
+    pace      4 min to weigh
+    pace      90 s to make up
+)");
+    auto request = first_evening();
+    request.bench = 0;
+    for (const auto& step : steps_of(evening_of(workspace, request), "Plover part A")) {
+        if (step.work.what == "metol (sulfate)" || step.work.what == "metol") CHECK(step.hands == 4);
+        if (step.work.what_to_do == plan::Work::Do::make_up) CHECK(step.hands == 2);
+        if (step.work.what_to_do == plan::Work::Do::stir && !step.work.seconds) CHECK(step.hands == 5);
+    }
+}
+
 TEST_CASE("a wait with stirring is a stirring every so often") {
     const Workspace workspace(evening_recipes);
     std::size_t stirrings = 0;

@@ -266,6 +266,12 @@ struct Bottles {
     Slice sizes;  ///< of quantities
 };
 
+/// `pace 3 min to weigh`
+struct Pace {
+    enum class Of : std::uint8_t { weigh, measure, stir, filter, make_up, bottle } of;
+    Index quantity;
+};
+
 /// `postage 6.50 EUR, none over 75 EUR`
 struct Postage {
     Index charge;               ///< of sums
@@ -382,7 +388,7 @@ struct Unread {
 using Node =
     std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList,
                  Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf, Reaction, Excess, Vessel,
-                 Area, Meets, PhLimit, WarmerThan, Accept, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
+                 Area, Meets, PhLimit, WarmerThan, Accept, Instrument, Dropper, Bottles, Pace, Postage, Step, VesselStep,
                  Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
 // A line of text costs a statement, so the seldom and the large stand in arrays of their own.
