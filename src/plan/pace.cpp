@@ -101,8 +101,9 @@ class Pacer {
 
     void wait(const Work& work) {
         const Minutes minutes = asked(work).value_or(pace_.stir_clear);
-        if (work.stays) return put(work, minutes, 0);
-        if (work.stirred_every && *work.stirred_every > 0) return stir_now_and_then(work, minutes);
+        constexpr double worth_leaving = 120;  // s
+        if (work.stays || work.stirred_every.value_or(worth_leaving) < worth_leaving) return put(work, minutes, 0);
+        if (work.stirred_every) return stir_now_and_then(work, minutes);
         put(work, 1, minutes);
     }
 
