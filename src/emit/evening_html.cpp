@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "html.hpp"
 #include "scruple/emit/emit.hpp"
@@ -50,6 +51,7 @@ std::string evening_html(const Evening& evening) {
     for (const std::string& line : words::evening_sums(evening)) all += element("p", line);
     all += html::section(words::vessels_heading, vessels(evening));
     all += cautions_html(evening.cautions, evening.hazards);
+    all += accepted_html(evening.accepted);
     Markup turns;
     for (const auto& one : words::turns_of(evening)) turns += turn(evening, one);
     all += html::section(words::clock_heading, turns);

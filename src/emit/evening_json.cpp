@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // An evening as JSON: docs/schemas/evening.json says what is in it.
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "json.hpp"
 #include "scruple/emit/emit.hpp"
@@ -60,6 +61,7 @@ std::string evening_json(const Evening& evening) {
     all["proven"] = evening.proven;
     all["cautions"] = cautions_json(evening.cautions);
     all["hazards"] = hazards_json(evening.hazards);
+    all["accepted"] = accepted_json(evening.accepted);
     all["solutions"] = json::each(evening.solutions, solution);
     all["steps"] = json::each(evening.steps, [&](const plan::EveningStep& one) { return step(evening, one); });
     all["assumed"] = evening.assumed;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include "accepted.hpp"
 #include "cautions.hpp"
 #include "layout.hpp"
 #include "scruple/emit/emit.hpp"
@@ -42,6 +43,7 @@ std::string evening_text(const Evening& evening, const TextStyle& style) {
         sheet.indented(6, words::in_vessel(evening, solution));
     }
     add_cautions(sheet, evening.cautions, evening.hazards);
+    add_accepted(sheet, evening.accepted);
     by_the_clock(sheet, evening);
     sheet.heading(words::assumed_heading);
     for (const std::string& line : evening.assumed) sheet.item("- ", line);

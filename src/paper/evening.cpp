@@ -30,6 +30,7 @@ class EveningComposer {
         list_.heading(words::chart_heading);
         picture(evening);
         cautions(evening);
+        accepted(evening);
         list_.heading(words::clock_heading);
         for (const auto& turn : words::turns_of(evening)) add_turn(evening, turn);
         list_.heading(words::assumed_heading);
@@ -53,6 +54,13 @@ class EveningComposer {
             list_.add(list_.column().marked("–", {{fmt::format("{}: {}", words::no_caution, words::listed(unknown))}}),
                       2);
         list_.add(list_.column().words(words::check_the_sheet), gap / 2);
+    }
+
+    void accepted(const Evening& evening) {
+        if (!evening.accepted.empty()) list_.heading(words::accepted_heading);
+        for (const auto& it : evening.accepted)
+            list_.item(list_.column().marked("!", {{words::accepted_head(it), strong}}), 0, words::accepted_lines(it),
+                       {});
     }
 
     void picture(const Evening& evening) {

@@ -143,6 +143,12 @@ class EveningMaker {
         for (const Caution& caution : card.cautions)
             if (std::ranges::find(evening.cautions, caution.text, &Caution::text) == evening.cautions.end())
                 evening.cautions.push_back(caution);
+        for (const AcceptedMeeting& it : card.accepted) {
+            const auto same = [&it](const AcceptedMeeting& told) {
+                return told.meeting == it.meeting && told.where == it.where;
+            };
+            if (std::ranges::none_of(evening.accepted, same)) evening.accepted.push_back(it);
+        }
         for (const HazardRow& row : card.hazards)
             if (std::ranges::find(evening.hazards, row.chemical, &HazardRow::chemical) == evening.hazards.end())
                 evening.hazards.push_back(row);

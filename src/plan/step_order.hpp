@@ -44,8 +44,8 @@ class StepOrder {
     [[nodiscard]] std::optional<std::vector<std::vector<Minutes>>> fresh_starts() const;
 
   private:
-    [[nodiscard]] Minutes end_before(StepId step, const std::vector<std::vector<Minutes>>& starts) const;
-    [[nodiscard]] Minutes ready(StepId step, const std::vector<std::vector<Minutes>>& starts) const;
+    [[nodiscard]] Minutes end_before(StepId id, const std::vector<std::vector<Minutes>>& starts) const;
+    [[nodiscard]] Minutes ready(StepId id, const std::vector<std::vector<Minutes>>& starts) const;
     [[nodiscard]] Minutes finished(std::size_t job, const std::vector<std::vector<Minutes>>& starts) const;
     [[nodiscard]] Minutes end_of(const std::vector<std::vector<Minutes>>& starts) const;
     bool push(std::vector<std::vector<Minutes>>& starts) const;

@@ -184,7 +184,8 @@ std::vector<std::size_t> vessels_of(const std::vector<TimedJob>& jobs, const Tim
     std::vector<Minutes> free_from;
     std::vector<std::size_t> vessels(jobs.size());
     for (const auto& [start, job] : begun) {
-        const auto free = std::ranges::find_if(free_from, [&](Minutes from) { return from <= start; });
+        const auto free =
+            std::ranges::find_if(free_from, [from_now = start](Minutes from) { return from <= from_now; });
         vessels[job] = static_cast<std::size_t>(free - free_from.begin());
         if (free == free_from.end()) free_from.emplace_back();
         free_from[vessels[job]] =

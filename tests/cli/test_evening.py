@@ -52,3 +52,24 @@ class Evenings(Workspace):
         for count in ("0", "two", "-1", "1.5"):
             self.assertIn("--vessels 3", self.refused("evening", "2026-12-01", f"--vessels={count}", *DEMO))
         self.assertIn("too few vessels", self.refused("evening", "2026-12-01", "--vessels", "1", *DEMO))
+
+    def test_what_is_accepted_although_it_must_not_meet_is_told(self):
+        self.put("owl.scruple", """\
+recipe Owl
+    keeps      6 months
+    capacity   10 films 135 per 1 l
+    accept     acid on sulfide because "it is done outdoors"
+    water                        700 ml
+    sodium sulfide (nonahydrate) 10 g
+    acetic acid (glacial)        10 ml
+    water to make                1 l
+
+process p
+    Owl   1 min
+
+plan One
+    2026-12-01   4 films 135 through p
+""")
+        [accepted] = self.json("evening", "2026-12-01")["accepted"]
+        self.assertEqual((accepted["meeting"], accepted["lethal"]), ("acid on sulfide", True))
+        self.assertIn("it is done outdoors", self.scruple("evening", "2026-12-01"))

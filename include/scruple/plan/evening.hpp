@@ -50,6 +50,7 @@ struct Evening {
     bool proven = true;
     std::vector<Caution> cautions;  ///< of all the cards
     std::vector<HazardRow> hazards;
+    std::vector<AcceptedMeeting> accepted;
     std::vector<std::string> assumed, warnings;
 };
 
