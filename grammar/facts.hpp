@@ -133,6 +133,8 @@ struct dropper
     : seq<lit<"dropper">, gap, drops, gap, lit<"drops">, gap, lit<"per">, gap, quantity_said, gap, liquid, ends> {};
 struct bottle : seq<quantity_said> {};
 struct bottles : seq<lit<"bottle">, gap, bottle, star<sep, bottle>, ends> {};
+struct pace_word : any_of<"weigh", "measure", "stir", "filter", "make up", "bottle"> {};
+struct pace : seq<lit<"pace">, gap, quantity_said, gap, lit<"to">, gap, pace_word, ends> {};
 struct postage_charge : seq<money> {};
 struct free_over : seq<lit<"none over">, gap, money> {};
 struct postage : seq<lit<"postage">, gap, postage_charge, opt<sep, free_over>, ends> {};
@@ -163,18 +165,16 @@ struct reading : seq<lit<"reading">, gap, reading_said, opt<gap, because>, ends>
 struct printed_text : scanned<scan::printed_text, "", true> {};
 struct printed_line : seq<one_of<"|">, blanks, printed_text> {};
 
-struct fact
-    : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix, replenish,
-             expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density, takes_up, hazard, cas,
-             in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area, balance, measure, dropper,
-             bottles, postage, one_of_these, in_doubt, ph_limit, warmer_than, lethal, harmful, accept, assumed, book,
-             reading, printed_line> {};
-struct fact_word
-    : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants", "dilute",
-             "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as", "dissolves", "density",
-             "takes up", "hazard", "cas", "in water", "escapes", "pair", "bystander", "salt of", "reaction", "excess",
-             "vessel", "area", "balance", "graduate", "syringe", "jug", "dropper", "bottle", "postage", "one of",
-             "in doubt", "below pH", "above pH", "warmer than", "lethal", "harmful", "accept", "assumed",
-             "book", "reading"> {};
+struct fact : choice<is_a, strength_is, source, caution, note, keeps, use_within, capacity, variants, dilute, mix,
+                     replenish, expect_ph, expect_content, also, form, grade, ions, acts_as, dissolves, density,
+                     takes_up, hazard, cas, in_water, escapes, pair, bystander, salt_of, reaction, excess, vessel, area,
+                     balance, measure, dropper, bottles, pace, postage, one_of_these, in_doubt, ph_limit, warmer_than,
+                     lethal, harmful, accept, assumed, book, reading, printed_line> {};
+struct fact_word : any_of<"is", "strength", "source", "caution", "note", "keeps", "use within", "capacity", "variants",
+                          "dilute", "mix", "replenish", "expect", "also", "form", "grade", "ions", "acts as",
+                          "dissolves", "density", "takes up", "hazard", "cas", "in water", "escapes", "pair",
+                          "bystander", "salt of", "reaction", "excess", "vessel", "area", "balance", "graduate",
+                          "syringe", "jug", "dropper", "bottle", "pace", "postage", "one of", "in doubt", "below pH",
+                          "above pH", "warmer than", "lethal", "harmful", "accept", "assumed", "book", "reading"> {};
 
 }  // namespace scruple::grammar

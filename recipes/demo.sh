@@ -60,6 +60,7 @@ scruple shopping December --out $out/shopping-december.txt
 scruple shopping December --as html --out $out/shopping-december.html
 scruple shopping December --as csv --out $out/shopping-december.csv
 scruple calendar December --as ics --out $out/mixing-december.ics
+scruple evening December 2026-12-01 --from 18:00 --as pdf --out $out/evening-2026-12-01.pdf
 
 echo "The card for half a litre of Medlar part B, which makes its metaborate from borax and lye:"
 echo

@@ -15,7 +15,8 @@ _scruple_options() {
     why) echo --make --films --sheets --area --with --instead --from-shelf --variant --bench --in --as --out --help ;;
     react) echo --with --in --as --out --help ;;
     shopping) echo --with --without --against --paper --in --as --out --help ;;
-    calendar) echo --bench --in --as --out --help ;;
+    calendar) echo --bench --paper --in --as --out --help ;;
+    evening) echo --from --vessels --bench --paper --in --as --out --help ;;
     shelf) echo --on --paper --in --as --out --help ;;
     mixed | enter) echo --on --note --log --in --as --out --help ;;
     language-server) echo --help ;;
@@ -51,7 +52,7 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why language-server help --help --version" -- "$current"))
+        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server help --help --version" -- "$current"))
         return
     fi
     case $previous in
@@ -64,7 +65,7 @@ _scruple() {
         COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
     --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
     --against) _scruple_next_words plans ;;
-    --make | --films | --sheets | --area | --with | --without | --variant | --mixed | --on | --note | --at | --as-form) ;;
+    --make | --films | --sheets | --area | --with | --without | --variant | --mixed | --on | --from | --vessels | --note | --at | --as-form) ;;
     *)
         if [[ $current == -* ]]; then
             COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))
@@ -72,13 +73,13 @@ _scruple() {
         fi
         case $command in
         card | labels | scaled | contents | why | mixed) _scruple_next_words recipes ;;
-        shopping | calendar) _scruple_next_words plans ;;
+        shopping | calendar | evening) _scruple_next_words plans ;;
         enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
         chemical) _scruple_next_words chemicals ;;
         settle) _scruple_next_words pages ;;
         compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
         tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why language-server names recipe part bath working replenisher
+        help) COMPREPLY=(check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server names recipe part bath working replenisher
             conversion bench supplier log process plan meeting printed format) ;;
         esac
         COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))

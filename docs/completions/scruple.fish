@@ -21,6 +21,7 @@ complete -c scruple -n __fish_use_subcommand -a binder -d 'write the cards of al
 complete -c scruple -n __fish_use_subcommand -a scaled -d 'print a recipe for another volume'
 complete -c scruple -n __fish_use_subcommand -a shopping -d 'say what to mix and buy for a plan'
 complete -c scruple -n __fish_use_subcommand -a calendar -d 'say on which days to mix what'
+complete -c scruple -n __fish_use_subcommand -a evening -d 'lay out a day of mixing by the clock'
 complete -c scruple -n __fish_use_subcommand -a shelf -d 'say what is on the shelf by the log'
 complete -c scruple -n __fish_use_subcommand -a mixed -d 'write into the log what was mixed'
 complete -c scruple -n __fish_use_subcommand -a enter -d 'write another line into the log'
@@ -38,7 +39,7 @@ complete -c scruple -n __fish_use_subcommand -a help -d 'explain a command, a bl
 complete -c scruple -n __fish_use_subcommand -l version -d 'which version this is'
 
 complete -c scruple -l help -d 'show how it is called'
-set --local all check card labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare settle why help
+set --local all check card labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why help
 complete -c scruple -n "__scruple_command binder $all" -l in -r -a '(__fish_complete_directories)' -d 'folder of the recipes'
 complete -c scruple -n "__scruple_command $all" -l as -x -a 'text html json' -d 'format'
 complete -c scruple -n '__scruple_command check' -l as -x -a 'sarif junit' -d 'format'
@@ -49,7 +50,7 @@ complete -c scruple -n '__scruple_command shopping' -l as -x -a csv -d 'format'
 complete -c scruple -n '__scruple_command settle' -l as -x -a recipe -d 'format'
 complete -c scruple -n '__scruple_command settle' -a '(__scruple_names pages)'
 complete -c scruple -n '__scruple_command calendar' -l as -x -a ics -d 'format'
-complete -c scruple -n '__scruple_command card labels shopping shelf' -l as -x -a 'pdf svg png' -d 'format'
+complete -c scruple -n '__scruple_command card labels shopping calendar shelf evening' -l as -x -a 'pdf svg png' -d 'format'
 complete -c scruple -n "__scruple_command $all" -l out -r -F -d 'file to write'
 complete -c scruple -n '__scruple_command binder' -l out -x -a '(__fish_complete_directories)' -d 'folder to write to'
 
@@ -61,13 +62,15 @@ complete -c scruple -n '__scruple_command card scaled why' -l with -x -d 'as muc
 complete -c scruple -n '__scruple_command card scaled contents why' -l instead -x -a '(__scruple_names chemicals)' -d 'chemical that is not there'
 complete -c scruple -n '__scruple_command card scaled contents why' -l from-shelf -d 'meet otherwise what the log lacks'
 complete -c scruple -n '__scruple_command card labels scaled contents why' -l variant -x -d 'variant of the recipe'
-complete -c scruple -n '__scruple_command card binder why calendar' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
+complete -c scruple -n '__scruple_command card binder why calendar evening' -l bench -x -a '(__scruple_names benches)' -d 'instruments to round to'
 complete -c scruple -n '__scruple_command card labels' -l mixed -x -d 'day of mixing'
 complete -c scruple -n '__scruple_command shelf mixed enter' -l on -x -d 'the day that is meant'
 complete -c scruple -n '__scruple_command mixed enter' -l note -x -d 'a comment behind the line'
 complete -c scruple -n '__scruple_command mixed enter' -l log -r -F -d 'file with the log'
 complete -c scruple -n '__scruple_command card contents' -l at -x -d 'how warm it is for the pH'
-complete -c scruple -n '__scruple_command card binder labels shopping shelf' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
+complete -c scruple -n '__scruple_command card binder labels shopping calendar shelf evening' -l paper -x -a 'a4 a5 letter' -d 'sheet to print on'
+complete -c scruple -n '__scruple_command evening' -l from -x -d 'when it begins'
+complete -c scruple -n '__scruple_command evening' -l vessels -x -d 'how many vessels there are'
 complete -c scruple -n '__scruple_command labels' -l bottles -x -d 'number and volume of the bottles'
 complete -c scruple -n '__scruple_command labels' -l batch -x -d 'the batch in them'
 complete -c scruple -n '__scruple_command labels' -l label -x -d 'size of a label in millimetres'
@@ -82,7 +85,7 @@ complete -c scruple -n '__scruple_command tidy' -l check -d 'change nothing, lis
 
 complete -c scruple -n '__scruple_command card labels scaled contents why mixed' -a '(__scruple_names recipes)'
 complete -c scruple -n '__scruple_command enter' -a 'received processed used replenished "on shelf" discarded'
-complete -c scruple -n '__scruple_command shopping calendar' -a '(__scruple_names plans)'
+complete -c scruple -n '__scruple_command shopping calendar evening' -a '(__scruple_names plans)'
 complete -c scruple -n '__scruple_command chemical' -a '(__scruple_names chemicals)'
 complete -c scruple -n '__scruple_command tidy compare' -F
-complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping calendar shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher conversion bench supplier log process plan meeting format'
+complete -c scruple -n '__scruple_command help' -a 'check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare why language-server names recipe part bath working replenisher conversion bench supplier log process plan meeting format'

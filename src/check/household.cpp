@@ -43,6 +43,32 @@ void read_instrument(Reader& reader, const syntax::Instrument& line, Bench& benc
     bench.instruments.push_back({what, *division, *capacity});
 }
 
+std::size_t work_of(syntax::Pace::Of of) {
+    using Of = syntax::Pace::Of;
+    switch (of) {
+        case Of::weigh:
+            return static_cast<std::size_t>(BenchWork::weigh);
+        case Of::measure:
+            return static_cast<std::size_t>(BenchWork::measure);
+        case Of::stir:
+            return static_cast<std::size_t>(BenchWork::stir);
+        case Of::filter:
+            return static_cast<std::size_t>(BenchWork::filter);
+        case Of::make_up:
+            return static_cast<std::size_t>(BenchWork::make_up);
+        case Of::bottle:
+            return static_cast<std::size_t>(BenchWork::bottle);
+    }
+    return 0;
+}
+
+void read_pace(Reader& reader, const syntax::Pace& line, Bench& bench) {
+    auto& pace = bench.pace[work_of(line.of)];
+    const auto seconds = read_positive(reader, reader.tree.quantities[line.quantity], Dimension::time);
+    if (pace) reader.report(Kind::said_twice, reader.statement_span(), {"pace"});
+    if (seconds) pace = seconds;
+}
+
 }  // namespace
 
 void read_bench(BlockContext context, Bench& bench) {
@@ -66,6 +92,10 @@ void read_bench(BlockContext context, Bench& bench) {
                            if (const auto ml = read_positive(reader, size, Dimension::volume))
                                bench.bottles_ml.push_back(*ml);
                        }
+                       return true;
+                   },
+                   [&](const syntax::Pace& line) {
+                       read_pace(reader, line, bench);
                        return true;
                    },
                    [](const syntax::Words& words) { return is_remark(words); }, [](const auto&) { return false; }});

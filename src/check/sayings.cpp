@@ -55,6 +55,7 @@ constexpr Sample samples[] = {
     {"jug", "`jug   5 l by 100 ml`"},
     {"dropper", "`dropper   22 drops per 1 ml water`"},
     {"bottle", "`bottle   500 ml, 1 l`"},
+    {"pace", "`pace   3 min to weigh`"},
     {"postage", "`postage   6.50 EUR, none over 75 EUR`"},
     {"one of", "`one of   S-2, HS-, at least 0.1 mmol/l` or `one of   ethanol, acts as solvent`"},
     {"in doubt", "`in doubt   acts as acid, Al+3`"},

@@ -70,7 +70,9 @@ std::optional<int> number(std::string_view digits) {
     return all ? std::optional(value) : std::nullopt;
 }
 
-std::optional<check::Day> day(std::string_view text) {
+}  // namespace
+
+std::optional<check::Day> typed_day(std::string_view text) {
     if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
     const auto year = number(text.substr(0, 4)), month = number(text.substr(5, 2)), day = number(text.substr(8, 2));
     if (!year || !month || !day) return std::nullopt;
@@ -79,12 +81,10 @@ std::optional<check::Day> day(std::string_view text) {
     return static_cast<check::Day>(std::chrono::sys_days(date).time_since_epoch().count());
 }
 
-}  // namespace
-
 std::optional<check::Day> asked_day(const Call& call, std::string_view option) {
     const auto text = call.value(option);
     if (!text) return std::nullopt;
-    if (const auto asked = day(*text)) return asked;
+    if (const auto asked = typed_day(*text)) return asked;
     throw Stop{Exit::wrong_call, fmt::format("there is no day `{}`; a day is such as `{} 2026-12-03`", *text, option)};
 }
 

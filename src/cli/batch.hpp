@@ -30,6 +30,8 @@ namespace scruple::cli {
 /// What --instead and --from-shelf ask for goes into the request. Throws Stop where none of the solutions asks for it.
 void add_substitutions(const Call& call, const driver::Loaded& loaded, const Meant& meant, plan::CardRequest& request);
 
+/// 2026-12-03; none where the calendar has no such day.
+[[nodiscard]] std::optional<check::Day> typed_day(std::string_view text);
 /// The day that an option names. Throws Stop where the calendar has no such day.
 [[nodiscard]] std::optional<check::Day> asked_day(const Call& call, std::string_view option);
 /// The day of --mixed.

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "batch.hpp"
+#include "drawing.hpp"
 #include "jobs.hpp"
 #include "names.hpp"
+#include "printing.hpp"
 #include "scruple/emit/emit.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
@@ -10,10 +12,12 @@ namespace scruple::cli {
 
 Outcome calendar_job(const Call& call) {
     const bool events = call.value("--as") == "ics";
-    const As as = events ? As::text : call.as();
+    const auto printing = asked_printing(call);
+    const As as = events || printing ? As::text : call.as();
     const driver::Loaded loaded = open_for_the_bench(call);
     const auto calendar =
         plan::mixing_calendar(loaded.checked.model, asked_plan(call, loaded), asked_bench(call, loaded));
+    if (printing) return {Exit::fine, drawing().calendar_to_paper(calendar, *printing), {}};
     if (events) return {Exit::fine, emit::calendar_ics(calendar), {}};
     switch (as) {
         case As::text:

@@ -31,6 +31,10 @@ constexpr std::array option_table{
                "the day that is meant; otherwise today, for `shelf` the last day of the log"},
     OptionInfo{"--note", "WORDS", 1, false, "--note \"for the club\"", "a comment behind the line"},
     OptionInfo{"--log", "FILE", 1, false, "--log autumn.scruple", "which file's log, where several have one"},
+    OptionInfo{"--from", "TIME", 1, false, "--from 18:00",
+               "when the evening begins; otherwise minutes are counted from the start"},
+    OptionInfo{"--vessels", "NUMBER", 1, false, "--vessels 3",
+               "how many vessels there are to mix in; otherwise as many as it takes"},
     OptionInfo{"--at", "TEMPERATURE", 1, false, "--at 24C", "how warm it is for the pH; 20 C otherwise"},
     OptionInfo{"--as-form", "FORM", 1, false, "--as-form monohydrate",
                "the form, strength or like chemical there is; without it, every form is shown"},
@@ -51,7 +55,8 @@ constexpr std::array option_table{
                "millimetres between labels; without it, a line to cut along"},
     OptionInfo{"--paper", "SHEET", 1, false, "--paper a5", "a4, a5 or letter, for pdf, svg and png; a4 otherwise"},
     OptionInfo{"--as", "FORMAT", 1, false, "--as html",
-               "text, html or json; for cards, labels, shopping and shelf pdf, svg and png too, for shopping csv, for "
+               "text, html or json; for cards, labels, shopping, calendar, shelf and evening pdf, svg and png too, for "
+               "shopping csv, for "
                "the calendar ics, for check sarif and junit, for settle recipe; text otherwise"},
     OptionInfo{"--out", "FILE", 1, false, "--out card.html", "write there, whole or not at all; for `binder` a folder"},
 };
@@ -209,10 +214,11 @@ constexpr CommandInfo enter_command{
     mixed_options,
     enter_examples};
 
-constexpr Options calendar_options = {"--bench", "--in", "--as", "--out"};
+constexpr Options calendar_options = {"--bench", "--paper", "--in", "--as", "--out"};
 constexpr Examples calendar_examples = {
     {"scruple calendar December", "which solution to mix on which day of the plan, and into which bottles"},
     {"scruple calendar December --as ics --out december.ics", "the same as events for a calendar program"},
+    {"scruple calendar December --as pdf --paper a5 --out calendar.pdf", "the same on sheets for the wall"},
 };
 constexpr CommandInfo calendar_command{
     "calendar",
@@ -223,6 +229,24 @@ constexpr CommandInfo calendar_command{
     "there is need not be named.",
     calendar_options,
     calendar_examples};
+
+constexpr Options evening_options = {"--from", "--vessels", "--bench", "--paper", "--in", "--as", "--out"};
+constexpr Examples evening_examples = {
+    {"scruple evening December 2026-12-01 --from 18:00", "what to begin when, by the clock"},
+    {"scruple evening December 2026-12-01 --vessels 2", "the same where there are but two vessels to mix in"},
+    {"scruple evening December 2026-12-01 --from 18:00 --as pdf --out evening.pdf", "on a sheet, with a picture of it"},
+};
+constexpr CommandInfo evening_command{
+    "evening",
+    "[PLAN] DATE",
+    "lay out all that is to be mixed on a day as one timeline for one person",
+    "What the mixing calendar of the plan has on that day, step by step in the order in which one pair of hands is "
+    "done "
+    "soonest: while one solution cools, another is weighed. Each recipe's order is kept, what is warmed is used warm, "
+    "and each solution has a vessel of its own until it is bottled. How long a step takes is assumed where the recipe "
+    "does not say; what is assumed stands at the end.",
+    evening_options,
+    evening_examples};
 
 constexpr Options tidy_options = {"--check", "--in", "--as", "--out"};
 constexpr Examples tidy_examples = {
@@ -374,11 +398,12 @@ constexpr CommandInfo help_command{
     usual_options,
     help_examples};
 
-constexpr std::array command_table{
-    check_command,    card_command,     binder_command, labels_command,          scaled_command,
-    shopping_command, calendar_command, shelf_command,  mixed_command,           enter_command,
-    tidy_command,     chemical_command, weigh_command,  react_command,           contents_command,
-    compare_command,  settle_command,   why_command,    language_server_command, help_command};
+constexpr std::array command_table{check_command,    card_command,     binder_command,   labels_command,
+                                   scaled_command,   shopping_command, calendar_command, evening_command,
+                                   shelf_command,    mixed_command,    enter_command,    tidy_command,
+                                   chemical_command, weigh_command,    react_command,    contents_command,
+                                   compare_command,  settle_command,   why_command,      language_server_command,
+                                   help_command};
 
 }  // namespace
 

@@ -25,6 +25,7 @@ struct Outcome {
 [[nodiscard]] Outcome scaled_job(const Call& call);
 [[nodiscard]] Outcome shopping_job(const Call& call);
 [[nodiscard]] Outcome calendar_job(const Call& call);
+[[nodiscard]] Outcome evening_job(const Call& call);
 [[nodiscard]] Outcome shelf_job(const Call& call);
 [[nodiscard]] Outcome log_line_job(const Call& call);
 [[nodiscard]] Outcome tidy_job(const Call& call);

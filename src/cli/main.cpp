@@ -29,6 +29,7 @@ constexpr Job jobs[] = {
     {"scaled", scaled_job},
     {"shopping", shopping_job},
     {"calendar", calendar_job},
+    {"evening", evening_job},
     {"shelf", shelf_job},
     {"mixed", log_line_job},
     {"enter", log_line_job},

@@ -125,7 +125,7 @@ void say_what_differs(ShoppingList& list, const ShoppingList& other, const std::
     auto lines = money_lines(list, other, other_name);
     for (const auto& line : amount_lines(mixed, "mix")) lines.push_back(line);
     for (const auto& line : amount_lines(bought, "buy")) lines.push_back(line);
-    list.warnings.insert(list.warnings.begin(), lines.begin(), lines.end());
+    list.compared.push_back({other_name, std::move(lines)});
 }
 
 }  // namespace scruple::cli

@@ -20,7 +20,7 @@ namespace scruple::cli {
 /// the plan's last one. Throws Stop where the plan has nothing of what is left out.
 void change_plan(const Call& call, check::Model& model, check::Id plan, std::vector<check::PlanEntry> work);
 
-/// What is otherwise than on the other list, as lines before the list's warnings.
+/// What is otherwise than on the other list, as a section of the list.
 void say_what_differs(plan::ShoppingList& list, const plan::ShoppingList& other, const std::string& other_name);
 
 }  // namespace scruple::cli

@@ -15,8 +15,7 @@ Markup mixing(const plan::Mixing& mixing, check::Day day) {
     head += element("span", "class=\"amount\"", mixing.volume.with_unit());
     head += element("span", "class=\"what\"", mixing.name);
     Markup all = element("p", head);
-    for (const std::string& line : {words::into_bottles(mixing), words::used_on(mixing, day), words::use_by(mixing)})
-        if (!line.empty()) all += element("p", line);
+    for (const std::string& line : words::mixing_lines(mixing, day)) all += element("p", line);
     return element("li", all);
 }
 

@@ -12,8 +12,7 @@ void mixing(Sheet& sheet, const plan::Mixing& mixing, check::Day day, const Amou
     sheet.item(box + column.line(mixing.volume.text, mixing.volume.unit) + "   ", mixing.name,
                mixing.weighed ? "weigh" : "dilute");
     const std::size_t indent = column.width() + 6;
-    for (const std::string& line : {words::into_bottles(mixing), words::used_on(mixing, day), words::use_by(mixing)})
-        if (!line.empty()) sheet.indented(indent, line);
+    for (const std::string& line : words::mixing_lines(mixing, day)) sheet.indented(indent, line);
 }
 
 }  // namespace

@@ -53,4 +53,11 @@ std::string use_by(const plan::Mixing& mixing) {
     return fmt::format("use by {}, {}", plan::day_text(*mixing.use_by), mixing.keeps);
 }
 
+std::vector<std::string> mixing_lines(const plan::Mixing& mixing, check::Day mixed) {
+    std::vector<std::string> lines;
+    for (std::string& line : std::vector{into_bottles(mixing), used_on(mixing, mixed), use_by(mixing)})
+        if (!line.empty()) lines.push_back(std::move(line));
+    return lines;
+}
+
 }  // namespace scruple::emit::words

@@ -67,6 +67,17 @@ Markup sums(const ShoppingList& list) {
     return html::section(words::cost_heading, table.take());
 }
 
+Markup use_costs(const ShoppingList& list) {
+    if (list.use_costs.empty()) return {};
+    html::Table table({"what", "of each bath", "cost"}, 1);
+    for (const auto& cost : list.use_costs)
+        table.row({words::use_head(cost), words::listed(words::use_details(cost), "; "),
+                   words::use_cost(cost.cost, cost.currency)});
+    Markup all = table.take();
+    all += element("p", words::use_cost_rule);
+    return html::section(words::use_cost_heading, all);
+}
+
 Markup waste(const ShoppingList& list) {
     if (list.waste.empty()) return {};
     html::Table table({"what", "volume"}, 1);
@@ -82,11 +93,13 @@ std::string shopping_html(const plan::ShoppingList& list) {
     const std::string title = words::shopping_title(list);
     Markup all = element("h1", title);
     all += element("p", fmt::format("{} to {}", list.first_day, list.last_day));
+    for (const auto& one : list.compared) all += html::section(words::compared_heading(one), html::list(one.lines));
     all += solutions(list);
     all += errands(list, Errand::buy, words::buy_heading);
     all += errands(list, Errand::nobody_sells, words::nobody_sells_heading);
     all += errands(list, Errand::enough, words::enough_heading);
     all += sums(list);
+    all += use_costs(list);
     all += waste(list);
     all += html::section(words::warnings_heading, html::list(list.warnings));
     return html::page(title, element("main", element("article", all)));

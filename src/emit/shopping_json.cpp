@@ -76,6 +76,35 @@ Value postage(const plan::PostageRow& row) {
     return all;
 }
 
+Value use_money(const quantity::Exact& cost, const std::string& currency) {
+    Value all;
+    all["value"] = json::number(cost.to_double());
+    all["currency"] = currency;
+    return all;
+}
+
+Value use_cost(const plan::UseCost& cost) {
+    Value all;
+    all["process"] = cost.process;
+    all["per"] = cost.per;
+    all["cost"] = use_money(cost.cost, cost.currency);
+    all["baths"] = json::each(cost.baths, [&](const plan::BathCost& one) {
+        Value bath;
+        bath["solution"] = one.bath;
+        bath["cost"] = use_money(one.cost, cost.currency);
+        return bath;
+    });
+    all["unpriced"] = cost.unpriced;
+    return all;
+}
+
+Value compared(const plan::ListComparison& one) {
+    Value all;
+    all["with"] = one.with;
+    all["lines"] = one.lines;
+    return all;
+}
+
 Value waste(const plan::WasteRow& row) {
     Value all;
     all["kind"] = row.kind;
@@ -96,6 +125,8 @@ std::string shopping_json(const plan::ShoppingList& list) {
     all["chemicals"] = json::each(list.chemicals, chemical_needed);
     all["postage"] = json::each(list.postage, postage);
     all["totals"] = json::each(list.totals, [](const auto& total) { return money(total.second, total.first); });
+    all["use_costs"] = json::each(list.use_costs, use_cost);
+    all["compared"] = json::each(list.compared, compared);
     all["waste"] = json::each(list.waste, waste);
     all["warnings"] = list.warnings;
     return json::document(all);

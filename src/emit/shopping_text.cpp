@@ -73,6 +73,23 @@ void sums(Sheet& sheet, const ShoppingList& list) {
     for (const auto& [currency, cost] : list.totals) sheet.item("", "all together", words::money(cost, currency));
 }
 
+void use_costs(Sheet& sheet, const ShoppingList& list) {
+    if (list.use_costs.empty()) return;
+    sheet.heading(words::use_cost_heading);
+    for (const auto& cost : list.use_costs) {
+        sheet.item("", words::use_head(cost), words::use_cost(cost.cost, cost.currency));
+        for (const std::string& line : words::use_details(cost)) sheet.indented(2, line);
+    }
+    sheet.item("", words::use_cost_rule);
+}
+
+void compared(Sheet& sheet, const ShoppingList& list) {
+    for (const auto& one : list.compared) {
+        sheet.heading(words::compared_heading(one));
+        for (const std::string& line : one.lines) sheet.item("- ", line);
+    }
+}
+
 void waste(Sheet& sheet, const ShoppingList& list) {
     if (list.waste.empty()) return;
     sheet.heading(words::waste_heading);
@@ -87,11 +104,13 @@ std::string shopping_text(const plan::ShoppingList& list, const TextStyle& style
     sheet.blank();
     sheet.item("", words::shopping_title(list));
     sheet.item("", fmt::format("{} to {}", list.first_day, list.last_day));
+    compared(sheet, list);
     solutions(sheet, list);
     errands(sheet, list, Errand::buy, words::buy_heading);
     errands(sheet, list, Errand::nobody_sells, words::nobody_sells_heading);
     errands(sheet, list, Errand::enough, words::enough_heading);
     sums(sheet, list);
+    use_costs(sheet, list);
     waste(sheet, list);
     if (!list.warnings.empty()) sheet.heading(words::warnings_heading);
     for (const std::string& warning : list.warnings) sheet.item("! ", warning);

@@ -42,6 +42,28 @@ Errand errand_of(const plan::ChemicalNeed& need) {
     return need.packs.empty() && need.along_with.empty() ? Errand::nobody_sells : Errand::buy;
 }
 
+std::string compared_heading(const plan::ListComparison& compared) {
+    return "Otherwise than " + compared.with;
+}
+
+std::string use_head(const plan::UseCost& cost) {
+    return fmt::format("{} through {}", cost.per, cost.process);
+}
+
+/// A sheet's share of a bath is less than a hundredth: three figures, not two places.
+std::string use_cost(const quantity::Exact& cost, const std::string& currency) {
+    return quantity::significant_text(cost, 3) + plan::unit_blank + currency;
+}
+
+std::vector<std::string> use_details(const plan::UseCost& cost) {
+    std::vector<std::string> baths;
+    for (const auto& one : cost.baths)
+        baths.push_back(fmt::format("{} {}", one.bath, use_cost(one.cost, cost.currency)));
+    std::vector<std::string> lines{listed(baths)};
+    if (!cost.unpriced.empty()) lines.push_back("in no price list, and not in it: " + listed(cost.unpriced));
+    return lines;
+}
+
 std::string waste(const plan::WasteRow& row) {
     return row.kind + (row.silver ? ", with silver in it" : "");
 }

@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 
+#include "held_batches.hpp"
 #include "ingredients.hpp"
 #include "lasting.hpp"
 #include "log.hpp"
@@ -42,8 +43,9 @@ Exact ml_of(const Figure& volume) {
 
 class Calendar {
   public:
-    Calendar(const Model& model, Stock stock, const std::vector<Wanted>& wanted, const std::vector<Exact>& bottles)
-        : model_(model), stock_(std::move(stock)), bottles_(bottles) {
+    Calendar(const Model& model, HeldBatches on_hand, const std::vector<Wanted>& wanted,
+             const std::vector<Exact>& bottles)
+        : model_(model), on_hand_(std::move(on_hand)), bottles_(bottles) {
         std::vector<Id> baths;
         baths.reserve(wanted.size());
         for (const auto& bath : wanted) baths.push_back(bath.solution);
@@ -59,6 +61,7 @@ class Calendar {
         const MixingDays found = fewest_mixing_days(needs);
         calendar_.proven = found.proven;
         mix_on(found.days);
+        calendar_.notes = on_hand_.passed_over();
         return std::move(calendar_);
     }
 
@@ -82,14 +85,7 @@ class Calendar {
 
     /// What is on hand does for the first days; what is mixed on the day of its use asks for its parts on that day.
     void settle(Made& made) {
-        Exact on_hand = held(stock_, made.solution);
-        for (auto& [day, ml] : made.fixed) {
-            const Exact taken = std::min(on_hand, ml);
-            on_hand -= taken;
-            ml -= taken;
-        }
-        left_[made.solution] = on_hand;
-        std::erase_if(made.fixed, [](const auto& need) { return need.second <= 0; });
+        made.fixed = less_what_is_on_hand(made.solution, std::move(made.fixed));
         if (made.keeps && made.weighed) return;
         for (const auto& [day, ml] : made.fixed)
             for (const auto& [part, share] : made.made_of) made_of(part).fixed[day] += ml * share;
@@ -121,7 +117,7 @@ class Calendar {
         std::map<Id, ByDay> asked;
         for (const auto& made : made_) {
             ByDay by_day = made.fixed;
-            for (const auto& [day, ml] : less_what_is_left(made.solution, asked[made.solution])) by_day[day] += ml;
+            for (const auto& [day, ml] : less_what_is_on_hand(made.solution, asked[made.solution])) by_day[day] += ml;
             // What is only diluted is diluted on the day of its use.
             const auto mixed = made.weighed ? mixed_for(windows_of(made, by_day), days) : days_in(by_day);
             std::map<Day, Mixing> mixings = gathered(made, by_day, mixed);
@@ -144,12 +140,8 @@ class Calendar {
         return days;
     }
 
-    ByDay less_what_is_left(Id solution, ByDay by_day) {
-        for (auto& [day, ml] : by_day) {
-            const Exact taken = std::min(left_[solution], ml);
-            left_[solution] -= taken;
-            ml -= taken;
-        }
+    ByDay less_what_is_on_hand(Id solution, ByDay by_day) {
+        for (auto& [day, ml] : by_day) ml -= on_hand_.take(solution, day, ml);
         std::erase_if(by_day, [](const auto& need) { return need.second <= 0; });
         return by_day;
     }
@@ -168,6 +160,7 @@ class Calendar {
     }
 
     void describe(Mixing& mixing, const Made& made, Day day, const Exact& ml) const {
+        mixing.solution = made.solution;
         mixing.name = check::shown_name(model_, made.solution);
         mixing.volume = rounded_up(ml, true);
         mixing.weighed = made.weighed;
@@ -188,16 +181,18 @@ class Calendar {
     }
 
     const Model& model_;
-    Stock stock_;
+    HeldBatches on_hand_;
     const std::vector<Exact>& bottles_;
     std::vector<Made> made_;
-    std::map<Id, Exact> left_;
     MixingCalendar calendar_;
 };
 
 void say_what_is_taken_as_known(MixingCalendar& calendar) {
     calendar.notes.emplace_back(
-        "what is on hand is used first, on the earliest days; `scruple shelf` says how long it keeps");
+        "what is on hand is used first, on the earliest days, the oldest first and none past its time");
+    calendar.notes.emplace_back(
+        "days of weighing are the fewest; of those, mixings; of those, days of waiting between mixing and use. A batch "
+        "is as large as its uses: nothing is left over by plan");
     calendar.notes.emplace_back("every bottle is counted as half full from the day on which it is mixed");
     if (!calendar.proven)
         calendar.notes.emplace_back(
@@ -216,9 +211,10 @@ MixingCalendar mixing_calendar(const Model& model, Id plan, Id bench) {
         for (const auto& [day, ml] : bath.by_day) first = first == 0 ? day : std::min(first, day);
     const std::vector<Exact> none;
     const auto& bottles = bench == check::none ? none : model.benches[bench].bottles_ml;
-    MixingCalendar calendar = Calendar(model, stock_on(model, first, warnings), wanted, bottles).run();
+    static_cast<void>(stock_on(model, first, warnings));  // For what it says of the log.
+    MixingCalendar calendar = Calendar(model, HeldBatches(model, first), wanted, bottles).run();
     calendar.plan = month.name;
-    calendar.notes = std::move(warnings);
+    calendar.notes.insert(calendar.notes.begin(), warnings.begin(), warnings.end());
     say_what_is_taken_as_known(calendar);
     return calendar;
 }

@@ -75,6 +75,7 @@ ShoppingList shopping_list(const Model& model, check::Id plan) {
     const auto wanted = wanted_by(model, month, list.warnings);
     list.waste = waste_of(model, wanted);
     buy(model, mix_down(model, wanted, stock, offers, list), stock, offers, list);
+    if (!offers.empty()) list.use_costs = use_costs(model, month, offers, offers.front().price->price.currency);
     return list;
 }
 

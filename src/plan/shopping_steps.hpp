@@ -50,6 +50,10 @@ void buy(const check::Model& model, const std::vector<ChemicalWanted>& wanted, S
 void choose_packs(const check::Model& model, const std::vector<Offer>& offers, std::string_view currency,
                   std::vector<ShoppingRow>& rows, ShoppingList& list);
 
+/// Each process and kind of film or sheet of the plan once, by offers in one currency.
+[[nodiscard]] std::vector<UseCost> use_costs(const check::Model& model, const check::Plan& plan,
+                                             const std::vector<Offer>& offers, std::string_view currency);
+
 /// `sodium sulfite (anhydrous)`
 [[nodiscard]] std::string title_of(const ChemicalNeed& need);
 

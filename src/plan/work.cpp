@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 
 #include "amounts.hpp"
@@ -47,6 +48,10 @@ Do what_to_do(const Action& action) {
             return Do::act;
     }
     return Do::act;
+}
+
+double middle(const check::Interval& range) {
+    return ((range.low + range.high) / 2).to_double();
 }
 
 /// What is in a vessel: all that was put there, and what has not been poured out of it.
@@ -98,6 +103,11 @@ class Worker {
     void act(const Step& step) {
         Work& work = line(what_to_do(*step.action), action_words(*step.action), step.vessel);
         if (step.action->seconds) work.seconds = step.action->seconds->high.to_double();
+        if (step.action->celsius) work.celsius = middle(*step.action->celsius);
+        for (const check::Detail& detail : step.action->details) {
+            work.stays = work.stays || detail.what == check::Detail::What::stirring;
+            if (detail.what == check::Detail::What::stirring_every) work.stirred_every = detail.value.to_double();
+        }
         work.clear_box = until_clear(*step.action);
     }
 
@@ -107,7 +117,12 @@ class Worker {
         const bool water = is_water(batch_.model, addition);
         const bool starts = water && vessels_[step.vessel].full.is_zero();
         Work& work = line(starts ? Do::water : Do::add, substance_words(batch_.model, addition), step.vessel);
-        if (addition.at) work.at = celsius_text(*addition.at);
+        if (addition.at) {
+            work.at = celsius_text(*addition.at);
+            work.celsius = middle(*addition.at);
+        }
+        work.slowly = std::ranges::find(addition.details, check::Detail::What::slowly, &check::Detail::what) !=
+                      addition.details.end();
         work.about = addition.how == How::about;
         work.optional = addition.optional;
         work.weighed_box = !water && step.piece != Piece::rest;

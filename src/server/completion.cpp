@@ -127,7 +127,7 @@ class Completer {
             word == "warmer than")
             return {Dimension::temperature};
         if (word == "stir" || word == "wait" || word == "stand" || word == "keeps" || word == "use within" ||
-            says("stirring every"))
+            word == "pace" || says("stirring every"))
             return {Dimension::time};
         if (word == "expect" && says("pH")) return {};
         if (word == "expect") return {Dimension::strength};

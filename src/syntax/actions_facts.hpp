@@ -240,6 +240,36 @@ struct action<rule::bottles> {
 };
 
 template <>
+struct action<rule::pace_word> {
+    template <class Input>
+    static void apply(const Input& in, Draft& draft) {
+        using enum Pace::Of;
+        switch (*in.begin()) {
+            case 'w':
+                draft.last.pace = weigh;
+                break;
+            case 's':
+                draft.last.pace = stir;
+                break;
+            case 'f':
+                draft.last.pace = filter;
+                break;
+            case 'b':
+                draft.last.pace = bottle;
+                break;
+            default:
+                draft.last.pace = in.begin()[1] == 'e' ? measure : make_up;
+        }
+    }
+};
+template <>
+struct action<rule::pace> {
+    static void apply0(Draft& draft) {
+        draft.commit(Pace{draft.last.pace, draft.add<&Tree::quantities>(draft.last.quantity)});
+    }
+};
+
+template <>
 struct action<rule::postage_charge> : keeps_piece<&Pieces::charge, &Pieces::money> {};
 template <>
 struct action<rule::free_over> {

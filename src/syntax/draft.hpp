@@ -43,6 +43,7 @@ struct Pieces {
     Date date, first_date;
     Detail detail{};
     LogEntry entry{};
+    Pace::Of pace{};
     Name form_name, vessel;
     Block block{};
     Step::Verb verb{};

@@ -4,7 +4,7 @@ import re
 
 from support import FAULTS, FAULTY, HERON, TERN, TROUBLE, WRONG_CALL, Workspace
 
-COMMANDS = ["check", "card", "binder", "labels", "scaled", "shopping", "calendar", "shelf", "mixed", "enter", "tidy", "chemical", "weigh", "react", "contents", "compare", "settle", "why", "language-server", "help"]
+COMMANDS = ["check", "card", "binder", "labels", "scaled", "shopping", "calendar", "evening", "shelf", "mixed", "enter", "tidy", "chemical", "weigh", "react", "contents", "compare", "settle", "why", "language-server", "help"]
 BLOCKS = ["recipe", "part", "bath", "working", "replenisher", "chemical", "conversion", "bench", "supplier", "log",
           "process", "plan", "meeting", "printed", "format"]
 

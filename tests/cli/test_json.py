@@ -15,6 +15,7 @@ CALLS = {
     "labels": ["labels", "Medlar", "--mixed", "2026-12-03", "--bottles", "2x500ml"],
     "shopping": ["shopping", "December"],
     "calendar": ["calendar", "December"],
+    "evening": ["evening", "December", "2026-12-01", "--from", "18:00"],
     "shelf": ["shelf"],
     "chemical": ["chemical", "borax"],
     "weigh": ["weigh", "5 g borax (decahydrate)"],

@@ -21,7 +21,7 @@ class Listing(Workspace):
 
     def everything(self):
         commands = self.commands()
-        self.assertEqual(len(commands), 20)
+        self.assertEqual(len(commands), 21)
         return {command: self.options(command) for command in commands}
 
 

@@ -35,8 +35,9 @@ class WhatIf(Workspace):
     def month(self, more=""):
         self.put("month.scruple", MONTH.format(more=more))
 
-    def warnings(self, *call):
-        return [line.replace("\u00a0", " ") for line in self.json("shopping", *call)["warnings"]]
+    def otherwise(self, *call):
+        [compared] = self.json("shopping", *call)["compared"]
+        return [line.replace("\u00a0", " ") for line in compared["lines"]]
 
     def mixed(self, *call):
         return [(s["solution"], s["to_mix"]) for s in self.json("shopping", *call)["solutions"]]
@@ -44,15 +45,15 @@ class WhatIf(Workspace):
     def test_more_is_as_if_the_plan_said_so(self):
         self.month()
         more = ("--with", "60 films 127 through p")
-        asked, warnings = self.json("shopping", *more), self.warnings(*more)
+        asked, otherwise = self.json("shopping", *more), self.otherwise(*more)
         self.month("    2026-12-20   60 films 127 through p")
         written = self.json("shopping")
         for key in ("solutions", "chemicals", "totals", "waste"):
             self.assertEqual(asked[key], written[key])
         # 72 films take 7.2 l with 720 g: two packs of 500 g; 12 films take one.
         self.assertEqual(asked["totals"], [{"value": 12, "currency": "EUR"}])
-        self.assertIn("this list costs 12.00 EUR, the plan as it is written costs 6.00 EUR: 6.00 EUR more", warnings)
-        self.assertIn("7200 ml of Plover to mix, and not 1200 ml", warnings)
+        self.assertIn("this list costs 12.00 EUR, the plan as it is written costs 6.00 EUR: 6.00 EUR more", otherwise)
+        self.assertIn("7200 ml of Plover to mix, and not 1200 ml", otherwise)
 
     def test_less_is_a_day_or_a_process(self):
         self.month()
@@ -66,10 +67,19 @@ class WhatIf(Workspace):
 
     def test_two_plans(self):
         self.month("plan Other\n    2027-01-05   2 films 127 through p")
-        warnings = self.warnings("Month", "--against", "Other")
-        self.assertIn("this list costs 6.00 EUR, Other costs 6.00 EUR: as much", warnings)
-        self.assertIn("1200 ml of Plover to mix, and not 200 ml", warnings)
+        otherwise = self.otherwise("Month", "--against", "Other")
+        self.assertIn("this list costs 6.00 EUR, Other costs 6.00 EUR: as much", otherwise)
+        self.assertIn("1200 ml of Plover to mix, and not 200 ml", otherwise)
         self.refused("shopping", "Month", "--against", "Nothing", status=WRONG_CALL)
+
+    def test_what_a_film_costs(self):
+        # 10 films a litre: 100 ml with 10 g. A pack of 500 g costs 6.00 EUR: 0.12 EUR.
+        self.month()
+        [cost] = [one for one in self.json("shopping")["use_costs"] if one["process"] == "p"]
+        self.assertEqual(cost["per"], "film 127")
+        self.assertEqual(cost["cost"], {"value": 0.12, "currency": "EUR"})
+        self.assertEqual(cost["baths"], [{"solution": "Plover", "cost": {"value": 0.12, "currency": "EUR"}}])
+        self.assertEqual(cost["unpriced"], [])
 
     def test_what_holds_silver_stands_apart(self):
         self.month()

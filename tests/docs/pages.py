@@ -5,6 +5,7 @@ Recipe text is checked (samples.py), commands are run (sessions.py). With --writ
 now is written into the pages, but for what a page shows only in part.
 """
 import pathlib
+import shutil
 import sys
 import tempfile
 
@@ -13,7 +14,8 @@ import sessions
 from blocks import blocks_of
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-PAGES = ["README.md", "docs/tutorial.md", "docs/language.md", "docs/output.md"]
+PAGES = ["README.md", "docs/tutorial.md", "docs/month.md", "docs/language.md", "docs/output.md"]
+BEGINS_WITH_THE_DEMO = {"docs/month.md"}
 
 
 def is_session(block):
@@ -32,9 +34,13 @@ def faults_in(scruple, blocks, folder):
             yield samples.fault_of(scruple, folder, block)
 
 
-def in_new_folder(work):
-    with tempfile.TemporaryDirectory(prefix="scruple-page-") as folder:
-        return work(pathlib.Path(folder))
+def in_new_folder(page, work):
+    with tempfile.TemporaryDirectory(prefix="scruple-page-") as name:
+        folder = pathlib.Path(name)
+        if page in BEGINS_WITH_THE_DEMO:
+            for file in (ROOT / "recipes").glob("*.scruple"):
+                shutil.copy(file, folder)
+        return work(folder)
 
 
 def refresh(scruple, path, blocks, folder):
@@ -58,9 +64,9 @@ def main():
         path = ROOT / page
         blocks = blocks_of(page, path.read_text(encoding="utf-8"))
         if "--write" in sys.argv[2:]:
-            in_new_folder(lambda folder: refresh(scruple, path, blocks, folder))
+            in_new_folder(page, lambda folder: refresh(scruple, path, blocks, folder))
             continue
-        for fault in in_new_folder(lambda folder: list(faults_in(scruple, blocks, folder))):
+        for fault in in_new_folder(page, lambda folder: list(faults_in(scruple, blocks, folder))):
             passed, failed = (passed + 1, failed) if fault is None else (passed, failed + 1)
             if fault:
                 print(fault)

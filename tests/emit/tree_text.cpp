@@ -208,6 +208,10 @@ class Teller {
         at(tree_.quantities, it.quantity);
         put(it.liquid);
     }
+    void tell(const Pace& it) {
+        put(it.of);
+        at(tree_.quantities, it.quantity);
+    }
     void tell(const Bottles& it) { run(tree_.quantities, it.sizes); }
     void tell(const Postage& it) {
         at(tree_.sums, it.charge);

@@ -30,6 +30,7 @@ PAGES = {
     "binder-page": ("a5", 3, BINDER),
     "shopping": ("a5", 1, ("shopping", "December")),
     "shelf": ("a5", 4, ("shelf", "--on", "2026-12-01")),
+    "evening": ("a4", 1, ("evening", "2026-12-01", "--from", "18:00")),
 }
 
 

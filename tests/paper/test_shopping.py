@@ -34,7 +34,23 @@ class Shopping(Sheets):
         self.assertGreater(len([it for it in shelf["corrections"] if not it["first"]]), 10)
         self.assertIn("CORRECTED BY COUNTING", text.upper())
 
+    def test_a_calendar_has_each_mixing(self):
+        text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw("calendar", *DEMO, sheet="a5"))).replace("\u00a0", " "))
+        for day in self.json("calendar", *DEMO)["days"]:
+            self.assertIn(day["day"], text)
+            for one in day["mixings"]:
+                self.assertIn(f"{one['volume']['value']:g} {one['volume']['unit']} {one['solution']}", text)
+
+    def test_an_evening_has_each_step_and_its_time(self):
+        call = ("evening", "2026-12-01", "--from", "18:00", *DEMO)
+        text = re.sub(r"\s+", " ", "\n".join(self.pages(self.draw(*call, sheet="a5"))).replace("\u00a0", " "))
+        for step in self.json(*call)["steps"]:
+            self.assertIn(step["clock"], text)
+        for one in self.json(*call)["solutions"]:
+            self.assertIn(f"{one['solution']}, vessel {one['vessel']}", text)
+
     def test_type_and_colour(self):
+        self.assertGreaterEqual(min(word.points for word in self.words(self.draw("evening", "2026-12-01", *DEMO))), 13.95)
         self.assertGreaterEqual(min(word.points for word in self.words(self.draw("shelf", *DEMO))), 13.95)
         path = self.draw("shopping", "December", *DEMO)
         self.assertGreaterEqual(min(word.points for word in self.words(path)), 13.95)

@@ -42,6 +42,18 @@ TEST_CASE("a bottle that has been opened lasts as long as a half full one, from 
     CHECK(days_of("use within 2 h") == Days{"2026-12-01", "2026-12-08", "2026-12-20"});
 }
 
+TEST_CASE("what is on hand is used up to its last day and not after it") {
+    // Mixed on 25 November, two weeks half full: until 9 December. 400 ml a day are used on the 1st, 8th and 20th.
+    const Workspace workspace(month("keeps 6 weeks full, 2 weeks half full") +
+                              "\nlog\n    2026-11-20 received sodium sulfite (anhydrous) 1 kg\n"
+                              "    2026-11-25 mixed Plover 1 l\n");
+    const auto calendar = plan::mixing_calendar(workspace.model(), 0, check::none);
+    REQUIRE(calendar.days.size() == 1);
+    CHECK(plan::day_text(calendar.days.front().day) == "2026-12-20");
+    CHECK(shown(calendar.days.front().mixings.front().volume) == "400 ml");
+    CHECK(warns(calendar.notes, "200 ml of Plover on hand is not used after 2026-12-09, its last day"));
+}
+
 TEST_CASE("bottles leave the least air, and are the fewest that do") {
     const std::vector<check::Exact> sizes{100, 250, 500, 1000};
     using Rows = std::vector<std::pair<std::int64_t, check::Exact>>;

@@ -10,7 +10,7 @@ namespace {
 
 using check::Exact;
 
-const std::string heron = R"(
+const std::string logged_heron = R"(
 recipe Heron
     capacity   one-shot, 250 ml working per film 135
 
@@ -36,7 +36,7 @@ check::Day day(int year, unsigned month, unsigned of_month) {
 
 /// The shelf on the last day of 2026.
 struct Shelf {
-    explicit Shelf(const std::string& log, check::Day on = day(2026, 12, 31), const std::string& recipes = heron)
+    explicit Shelf(const std::string& log, check::Day on = day(2026, 12, 31), const std::string& recipes = logged_heron)
         : workspace(recipes + "\nlog\n" + log), sheet(plan::stock_sheet(workspace.model(), on)) {}
 
     /// g or ml of a chemical in a form (or strength); 0 where there is none.

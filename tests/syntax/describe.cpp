@@ -154,6 +154,11 @@ class Describer {
     void operator()(const Bottles& node) {
         for (const auto& size : Tree::run(tree_.quantities, node.sizes)) say("size", text(size));
     }
+    void operator()(const Pace& node) {
+        constexpr const char* names[] = {"weigh", "measure", "stir", "filter", "make up", "bottle"};
+        say("of", names[static_cast<std::size_t>(node.of)]);
+        quantity("time", node.quantity);
+    }
     void operator()(const Postage& node) {
         money("charge", node.charge);
         money("none over", node.free_over);

@@ -116,6 +116,7 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
             },
             [](const Dropper&) { return std::string("dropper"); },
             [](const Bottles&) { return std::string("bottles"); },
+            [](const Pace&) { return std::string("pace"); },
             [](const Postage&) { return std::string("postage"); },
             [](const Step& step) { return step_kind(step); },
             [](const VesselStep& step) {

@@ -5,6 +5,7 @@
 // outlive the model. Ids are indices into the model's arrays; `none` is no id.
 #pragma once
 
+#include <array>
 #include <boost/container/small_vector.hpp>
 #include <cstdint>
 #include <map>
@@ -305,11 +306,16 @@ struct Instrument {
 /// Of a finer vessel, rather than one reading of a coarse one.
 inline constexpr int most_fills = 4;
 
+/// What a bench may have its own time for.
+enum class BenchWork : std::uint8_t { weigh, measure, stir, filter, make_up, bottle };
+inline constexpr std::size_t kinds_of_work = 6;
+
 struct Bench {
     std::string_view name{};
     std::vector<Instrument> instruments{};
     std::optional<Exact> drops_per_ml{};
     std::vector<Exact> bottles_ml{};
+    std::array<std::optional<Exact>, kinds_of_work> pace{};  ///< s that each kind of BenchWork takes here
     Place place{};
 };
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "scruple/plan/mixing_calendar.hpp"
 
@@ -20,5 +21,8 @@ namespace scruple::emit::words {
 [[nodiscard]] std::string used_on(const plan::Mixing& mixing, check::Day mixed);
 /// `use by 2027-01-12 (6 weeks half full)`
 [[nodiscard]] std::string use_by(const plan::Mixing& mixing);
+
+/// All three, but for those that say nothing.
+[[nodiscard]] std::vector<std::string> mixing_lines(const plan::Mixing& mixing, check::Day mixed);
 
 }  // namespace scruple::emit::words

@@ -10,6 +10,7 @@
 #include "scruple/plan/card.hpp"
 #include "scruple/plan/compare.hpp"
 #include "scruple/plan/contents_sheet.hpp"
+#include "scruple/plan/evening.hpp"
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/react.hpp"
@@ -58,6 +59,10 @@ struct BinderPage {
 [[nodiscard]] std::string calendar_json(const plan::MixingCalendar& calendar);
 /// RFC 5545: days of mixing, last days of use, days on which what is left is discarded.
 [[nodiscard]] std::string calendar_ics(const plan::MixingCalendar& calendar);
+
+[[nodiscard]] std::string evening_text(const plan::Evening& evening, const TextStyle& style);
+[[nodiscard]] std::string evening_html(const plan::Evening& evening);
+[[nodiscard]] std::string evening_json(const plan::Evening& evening);
 
 [[nodiscard]] std::string shelf_text(const plan::StockSheet& shelf, const TextStyle& style);
 [[nodiscard]] std::string shelf_html(const plan::StockSheet& shelf);

@@ -11,6 +11,7 @@
 namespace scruple::emit::words {
 
 inline constexpr std::string_view mix_heading = "To mix";
+inline constexpr std::string_view days_elsewhere = "Which day takes how much of it:";
 inline constexpr std::string_view buy_heading = "To buy";
 inline constexpr std::string_view nobody_sells_heading = "Needed, and in no price list";
 inline constexpr std::string_view enough_heading = "Enough on the shelf";
@@ -18,6 +19,10 @@ inline constexpr std::string_view waste_heading = "To pour off when used";
 inline constexpr std::string_view waste_rule =
     "Local rules decide where it may go; ask your waste authority about what holds silver.";
 inline constexpr std::string_view cost_heading = "What it costs";
+
+inline constexpr std::string_view use_cost_heading = "What each film or sheet costs";
+inline constexpr std::string_view use_cost_rule =
+    "By the cheapest pack of each chemical, for what one takes of each bath; postage and leftovers are not in it.";
 
 /// `Shopping for December`
 [[nodiscard]] std::string shopping_title(const plan::ShoppingList& list);
@@ -28,6 +33,14 @@ inline constexpr std::string_view cost_heading = "What it costs";
 
 enum class Errand { buy, nobody_sells, enough };
 [[nodiscard]] Errand errand_of(const plan::ChemicalNeed& need);
+
+/// `Otherwise than January`
+[[nodiscard]] std::string compared_heading(const plan::ListComparison& compared);
+
+/// `film 135 through roll film`, its cost, what of that each bath is, and what is not in it.
+[[nodiscard]] std::string use_head(const plan::UseCost& cost);
+[[nodiscard]] std::string use_cost(const quantity::Exact& cost, const std::string& currency);
+[[nodiscard]] std::vector<std::string> use_details(const plan::UseCost& cost);
 
 /// `fixer, with silver in it`
 [[nodiscard]] std::string waste(const plan::WasteRow& row);

@@ -12,7 +12,9 @@ struct Module {
     decltype(&cards) cards_to_paper;
     decltype(&labels) labels_to_paper;
     decltype(&shopping) shopping_to_paper;
+    decltype(&calendar) calendar_to_paper;
     decltype(&shelf) shelf_to_paper;
+    decltype(&evening) evening_to_paper;
     decltype(&binder) binder_to_paper;
 };
 

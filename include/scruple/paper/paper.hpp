@@ -11,7 +11,9 @@
 #include <variant>
 
 #include "scruple/plan/card.hpp"
+#include "scruple/plan/evening.hpp"
 #include "scruple/plan/label.hpp"
+#include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/stock_sheet.hpp"
 
@@ -46,7 +48,11 @@ struct Printing {
 [[nodiscard]] std::string binder(std::span<const plan::Card> cards, const Printing& printing);
 
 [[nodiscard]] std::string shopping(const plan::ShoppingList& list, const Printing& printing);
+[[nodiscard]] std::string calendar(const plan::MixingCalendar& calendar, const Printing& printing);
 [[nodiscard]] std::string shelf(const plan::StockSheet& shelf, const Printing& printing);
+
+/// A picture of the evening, one bar a solution along the time, then its steps by the clock.
+[[nodiscard]] std::string evening(const plan::Evening& evening, const Printing& printing);
 
 /// Labels side by side and below one another, as a sheet of stickers has them.
 struct LabelGrid {

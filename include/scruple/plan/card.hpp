@@ -81,8 +81,12 @@ struct Work {
     std::string at;                 ///< `45 to 50 °C`
     std::optional<Figure> running;  ///< ml in this vessel after the line; about, where solids are estimated
     bool running_estimated = false;
-    std::string vessel;             ///< empty for the main one
-    std::optional<double> seconds;  ///< of a wait, for a clock: the longer end of a range
+    std::string vessel;                   ///< empty for the main one
+    std::optional<double> seconds;        ///< of a wait, for a clock: the longer end of a range
+    std::optional<double> celsius;        ///< of `at`, or to which it is cooled or warmed: the middle of a range
+    bool slowly = false;                  ///< it takes its time
+    bool stays = false;                   ///< a wait that nobody leaves, since it is stirred …
+    std::optional<double> stirred_every;  ///< … or only so many seconds apart
     std::vector<std::string>
         details;  ///< `(= 0.8 g)`, `slowly, stirring`, `as written: 90 grains`, `half of the weighing`
     std::vector<std::string>

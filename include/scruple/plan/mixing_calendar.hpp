@@ -19,6 +19,7 @@ struct BottleRow {
 
 /// One solution mixed on one day.
 struct Mixing {
+    check::Id solution = check::none;
     std::string name;
     Figure volume;
     bool weighed = false;  ///< else it is diluted or mixed from others

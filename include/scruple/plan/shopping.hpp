@@ -64,6 +64,27 @@ struct WasteRow {
     bool silver = false;
 };
 
+/// What the chemicals cost that one film or sheet takes of a bath, by the cheapest pack of each, postage left out.
+struct BathCost {
+    std::string bath;
+    check::Exact cost;
+};
+
+/// The same through all baths of a process.
+struct UseCost {
+    std::string process, per;  ///< `film 135`, `sheet 8x10 in`
+    check::Exact cost;
+    std::string currency;
+    std::vector<BathCost> baths;
+    std::vector<std::string> unpriced;  ///< chemicals that nobody sells, and that are not in the cost
+};
+
+/// What is otherwise than on another list, line by line.
+struct ListComparison {
+    std::string with;  ///< `January`
+    std::vector<std::string> lines;
+};
+
 struct ShoppingList {
     std::string plan;
     std::string first_day, last_day;  ///< 2026-12-03
@@ -72,7 +93,9 @@ struct ShoppingList {
     std::vector<PostageRow> postage;
     std::vector<std::pair<std::string, check::Exact>> totals;  ///< by currency
     std::vector<WasteRow> waste;                               ///< silver-bearing kinds first
-    std::vector<std::string> warnings;                         ///< what has no capacity, what nobody sells
+    std::vector<UseCost> use_costs;
+    std::vector<ListComparison> compared;
+    std::vector<std::string> warnings;  ///< what has no capacity, what nobody sells
 };
 
 [[nodiscard]] ShoppingList shopping_list(const check::Model& model, check::Id plan);

@@ -284,6 +284,12 @@ struct Bottles {
     Slice sizes;  ///< of quantities
 };
 
+/// `pace 3 min to weigh`
+struct Pace {
+    enum class Of : std::uint8_t { weigh, measure, stir, filter, make_up, bottle } of;
+    Index quantity;
+};
+
 /// `postage 6.50 EUR, none over 75 EUR`
 struct Postage {
     Index charge;               ///< of sums
@@ -400,8 +406,8 @@ struct Unread {
 using Node =
     std::variant<Heading, Words, Keeps, UseWithin, Capacity, Variants, Mix, Replenish, Expect, Also, Form, WordList,
                  Ions, Dissolves, Property, Cas, Equilibrium, Interaction, Bystanders, SaltOf, Reaction, Excess, Vessel,
-                 Area, Meets, PhLimit, WarmerThan, Accept, Reading, Instrument, Dropper, Bottles, Postage, Step, VesselStep,
-                 Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
+                 Area, Meets, PhLimit, WarmerThan, Accept, Reading, Instrument, Dropper, Bottles, Pace, Postage, Step,
+                 VesselStep, Ingredient, Bare, LogEntry, PlanEntry, PriceEntry, ProcessEntry, CommentOnly, Unread>;
 
 // A line of text costs a statement, so the seldom and the large stand in arrays of their own.
 static_assert(sizeof(Node) <= 72);
