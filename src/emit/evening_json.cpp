@@ -14,7 +14,7 @@ namespace {
 using json::Value;
 using plan::Evening;
 
-Value solution(const plan::EveningSolution& solution) {
+Value evening_solution(const plan::EveningSolution& solution) {
     Value all;
     all["solution"] = solution.name;
     all["volume"] = json::figure(solution.volume);
@@ -62,7 +62,7 @@ std::string evening_json(const Evening& evening) {
     all["cautions"] = cautions_json(evening.cautions);
     all["hazards"] = hazards_json(evening.hazards);
     all["accepted"] = accepted_json(evening.accepted);
-    all["solutions"] = json::each(evening.solutions, solution);
+    all["solutions"] = json::each(evening.solutions, evening_solution);
     all["steps"] = json::each(evening.steps, [&](const plan::EveningStep& one) { return step(evening, one); });
     all["assumed"] = evening.assumed;
     all["warnings"] = evening.warnings;
