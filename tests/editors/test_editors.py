@@ -91,6 +91,15 @@ class Editors(Beside):
         self.run_it("emacs", "--batch", "--eval", "(setq byte-compile-error-on-warn t)", "-f", "batch-byte-compile",
                     shutil.copy(GRAMMAR / "emacs/scruple-mode.el", self.folder))
 
+    @unittest.skipUnless(shutil.which("emacs") and list(pathlib.Path("/usr/share/emacs/site-lisp/elpa").glob("eglot-*")),
+                         "Eglot is not there")
+    def test_emacs_with_the_server(self):
+        self.put("home/.emacs.d/init.el", set_up("lisp"))
+        self.put("tern.scruple", "recipe Tern\n    water   700 ml\n    metol   0,7 g\n    water to make   1 l\n")
+        said = self.run_it("emacs", "--batch", "-l", str(self.home / ".emacs.d/init.el"), "-l", str(HERE / "eglot.el"))
+        self.assertIn("[decimal-comma]", said)
+        self.assertIn("write `0.7`", said)
+
     @unittest.skipUnless(shutil.which("node") and (NODE / "vscode-jsonrpc").is_dir(), "the client libraries are not there")
     def test_the_client_libraries_of_the_protocol(self):
         self.assertIn("all as awaited", self.run_it("node", str(HERE / "client.cjs"), PROGRAM, str(self.folder)))
