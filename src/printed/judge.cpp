@@ -78,7 +78,11 @@ void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>&
         for (std::size_t line = 0; line < layout.lines.size(); ++line)
             for (const Compared& it : judge.compared(line, layout.lines[line].ways.front(), shared[s]))
                 if (it.same_kind && layout.columns[it.column].metric) ratios.push_back(std::log(it.printed / it.exact));
+        std::vector<double> tried;
         for (const double ratio : ratios) {
+            const auto near = [&](double other) { return std::abs(other - ratio) < agree / 2; };
+            if (std::ranges::any_of(tried, near)) continue;
+            tried.push_back(ratio);
             const auto same =
                 std::ranges::count_if(ratios, [&](double other) { return std::abs(other - ratio) < agree; });
             if (std::abs(ratio) < agree || same < 2) continue;
