@@ -6,8 +6,8 @@
 
 namespace scruple::grammar {
 
-struct title_word : any_of<"recipe", "chemical", "supplier", "process", "plan", "bench", "format", "meeting",
-                           "printed"> {};
+struct title_word
+    : any_of<"recipe", "chemical", "supplier", "process", "plan", "bench", "format", "meeting", "printed"> {};
 struct titled : seq<title_word, gap, name, ends> {};
 struct label_word : any_of<"part", "bath", "working", "replenisher", "log"> {};
 struct labelled : seq<label_word, gap, label, ends> {};

@@ -308,9 +308,8 @@ void Rechecker::forget_all_but_the_library() {
     model.section_names = section_names_;
     model.format_names = format_names_;
     model.meeting_names = meeting_names_;
-    for (auto* names :
-         {&model.recipe_names, &model.process_names, &model.plan_names, &model.supplier_names, &model.bench_names,
-          &model.printed_names})
+    for (auto* names : {&model.recipe_names, &model.process_names, &model.plan_names, &model.supplier_names,
+                        &model.bench_names, &model.printed_names})
         names->clear();
 }
 

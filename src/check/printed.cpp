@@ -11,8 +11,7 @@ using Of = syntax::Words::Of;
 
 class PageReader {
   public:
-    PageReader(BlockContext context, PrintedPage& page)
-        : reader_(context.reader), block_(context.block), page_(page) {}
+    PageReader(BlockContext context, PrintedPage& page) : reader_(context.reader), block_(context.block), page_(page) {}
 
     void run() {
         each_statement(reader_, block_, [this](const auto& node) { return take(node); });

@@ -100,7 +100,8 @@ class Log {
     Value edit(text::FileId file, const Fix& fix) {
         const Value replacement{{"deletedRegion", region(file, fix.span)}, {"insertedContent", message(fix.text)}};
         const Value change{{"artifactLocation", artifact(file)}, {"replacements", Value::array({replacement})}};
-        return {{"description", message(words_of(fix, places_.source(file)))}, {"artifactChanges", Value::array({change})}};
+        return {{"description", message(words_of(fix, places_.source(file)))},
+                {"artifactChanges", Value::array({change})}};
     }
 
     std::span<const Diagnostic> diagnostics_;

@@ -265,10 +265,13 @@ std::string settled_recipe(const Settlement& settled) {
     for (const std::string& assumption : assumptions(settled)) fact("assumed", assumption);
     for (const printed::Warning& warning : settled.warnings) fact("caution", warning.text);
     for (const std::string& line : settled.not_read) fact("note", line);
+    for (const LineRead& line : settled.lines)
+        if (line.amount.empty()) fact("note", name_of(line) + ": " + words::listed(line.evidence));
     all += "\n";
     if (settled.makes_ml)
         all += fmt::format("    water   {} ml\n", quantity::significant_text(water_to_begin_with(settled), 3));
-    for (const LineRead& line : settled.lines) all += fmt::format("    {}   {}\n", name_of(line), line.amount);
+    for (const LineRead& line : settled.lines)
+        if (!line.amount.empty()) all += fmt::format("    {}   {}\n", name_of(line), line.amount);
     if (!settled.makes.empty()) all += fmt::format("    water to make   {}\n", settled.makes);
     const text::Source source{"", std::move(all)};
     return tidy_text(source, syntax::parse(source));

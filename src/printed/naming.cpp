@@ -15,11 +15,16 @@ using Pair = std::pair<std::string_view, std::string_view>;
 constexpr std::array bases{Pair{"soda", "sodium"},         Pair{"sodium", "sodium"},    Pair{"potash", "potassium"},
                            Pair{"potassium", "potassium"}, Pair{"ammonia", "ammonium"}, Pair{"ammonium", "ammonium"},
                            Pair{"lithia", "lithium"},      Pair{"silver", "silver"},    Pair{"iron", "iron"}};
-constexpr std::array abbreviations{
-    Pair{"potass", "potassium"},         Pair{"pot", "potassium"},           Pair{"sod", "sodium"},
-    Pair{"ammon", "ammonium"},           Pair{"carb", "carbonate"},          Pair{"brom", "bromide"},
-    Pair{"hydrochinone", "hydroquinone"}, Pair{"hydrokinone", "hydroquinone"}, Pair{"soda", "sodium"},
-    Pair{"potash", "potassium"}};
+constexpr std::array abbreviations{Pair{"potass", "potassium"},
+                                   Pair{"pot", "potassium"},
+                                   Pair{"sod", "sodium"},
+                                   Pair{"ammon", "ammonium"},
+                                   Pair{"carb", "carbonate"},
+                                   Pair{"brom", "bromide"},
+                                   Pair{"hydrochinone", "hydroquinone"},
+                                   Pair{"hydrokinone", "hydroquinone"},
+                                   Pair{"soda", "sodium"},
+                                   Pair{"potash", "potassium"}};
 
 Named found(const check::Model& model, const std::string& name) {
     const auto at = model.chemical_names.find(syntax::normal_name(name));
@@ -58,7 +63,11 @@ Named chemical_named(const check::Model& model, std::string_view printed) {
     if (Named as_it_stands = found(model, name); as_it_stands.chemical != check::none) return as_it_stands;
     if (const std::string other = turned(name); !other.empty())
         if (Named by_turn = found(model, other); by_turn.chemical != check::none) return by_turn;
-    return found(model, with_words_written_out(name));
+    if (Named written_out = found(model, with_words_written_out(name)); written_out.chemical != check::none)
+        return written_out;
+    // `potassium bromide, solution`: what stands behind a comma is a remark.
+    const std::size_t comma = printed.find(',');
+    return comma == std::string_view::npos ? Named{} : chemical_named(model, printed.substr(0, comma));
 }
 
 }  // namespace scruple::printed

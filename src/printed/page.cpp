@@ -90,6 +90,7 @@ class LineReader {
         if (!figure) return 0;
         std::size_t length = figure->length;
         std::string_view after = rest.substr(length);
+        if (const std::size_t ratio = read_ratio(*figure, after); ratio > 0) return length + ratio;
         const std::size_t blank = after.starts_with(' ') ? 1 : 0;
         after.remove_prefix(blank);
         for (const std::string_view sign : {"%", "per cent.", "per cent", "percent"})
@@ -102,6 +103,18 @@ class LineReader {
         length += unit.length == 0 ? 0 : blank + unit.length;
         add(*figure, unit.unit, rest.substr(0, length));
         return length;
+    }
+
+    /// ` : 9` behind `1`
+    std::size_t read_ratio(const Figure& one, std::string_view after) {
+        const std::size_t sign = after.find_first_not_of(' ');
+        if (sign == std::string_view::npos || after[sign] != ':') return 0;
+        const std::size_t second = after.find_first_not_of(' ', sign + 1);
+        if (second == std::string_view::npos) return 0;
+        const auto other = figure_at(after.substr(second));
+        if (!other || one.value == 0 || other->value == 0) return 0;
+        line_.ratio = Ratio{one.value, other->value};
+        return second + other->length;
     }
 
     void add(const Figure& figure, UnitWord unit, std::string_view text) {
@@ -120,12 +133,14 @@ class LineReader {
         tidy_name();
         const std::string said = lower(name_);
         const bool of_water = has_word(said, "water") || has_word(said, "aqua") || said.empty();
-        const bool makes_up = said.starts_with("ad") || said.find("to make") != said.npos ||
-                              said.find("make up") != said.npos || said.ends_with(" to") ||
-                              said.find("up to") != said.npos || said.starts_with("q.s") ||
+        const bool makes_up = said.starts_with("ad ") || said == "ad" || said.ends_with(" ad") ||
+                              said.find("to make") != said.npos || said.find("make up") != said.npos ||
+                              said.ends_with(" to") || said.find("up to") != said.npos || said.starts_with("q.s") ||
                               said.find("total") != said.npos;
         line_.name = name_;
-        if (line_.columns.empty())
+        if (line_.ratio && line_.columns.empty())
+            line_.what = Line::What::dilution;
+        else if (line_.columns.empty())
             line_.what = Line::What::words;
         else if (makes_up && (of_water || said.starts_with("to make") || said.starts_with("make")))
             line_.what = Line::What::water_to_make;

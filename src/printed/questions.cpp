@@ -15,6 +15,7 @@ constexpr double clear = 3.0, open = 1.0;
 constexpr double told = 6.0;  ///< another ounce in one line is told of only where it is at all likely
 
 constexpr double percent_unsaid = 0.4;
+constexpr double one_part_in = 0.9;
 
 using Holds = std::function<bool(const Shared&)>;
 
@@ -38,6 +39,8 @@ class Asker {
         for (std::size_t i = 0; i < layout_.lines.size(); ++i) form(i);
         for (std::size_t i = 0; i < layout_.lines.size(); ++i) other_ounce(i);
         for (std::size_t i = 0; i < layout_.lines.size(); ++i) percent(i);
+        for (const Line& line : page_.lines)
+            if (line.what == Line::What::dilution) dilution(line);
         return std::move(all_);
     }
 
@@ -191,6 +194,22 @@ class Asker {
         question.options.push_back({"the other ounce in this line", other - best.cost, {}});
         if (!change.empty()) question.options[taken.other_ounce ? 0 : 1].changes.push_back(change);
         add(std::move(question));
+    }
+
+    /// `1 : 9` is mostly meant as one part and nine of water, and by some as one part in nine.
+    void dilution(const Line& line) {
+        const std::string one = quantity::exact_text(line.ratio->one);
+        const std::string other = quantity::exact_text(line.ratio->other);
+        Question question{.about = fmt::format("what {} : {} means", one, other)};
+        const std::string sum = quantity::exact_text(line.ratio->other - line.ratio->one);
+        question.options.push_back({fmt::format("{}+{}", one, other), 0, {}});
+        if (line.ratio->other > line.ratio->one) {
+            const double stronger = ((line.ratio->one + line.ratio->other) / line.ratio->other).to_double() * 100 - 100;
+            question.options.push_back({fmt::format("{}+{}, one part in {}", one, sum, other),
+                                        one_part_in,
+                                        {fmt::format("{} % stronger", quantity::significant_text(stronger, 2))}});
+        }
+        if (question.options.size() > 1) add(std::move(question));
     }
 
     /// Percent by weight and by volume are told apart by nothing on a page.

@@ -95,7 +95,11 @@ class Settler {
                 fmt::format("{} {}", quantity::exact_text(*known.line->percent), percent_of(known, typed_.readings));
         else if (read.chemical != check::none && model_.chemicals[read.chemical].forms.size() > 1)
             read.form = model_.chemicals[read.chemical].forms[way.form].name;
+        if (read.chemical == check::none) read.evidence.emplace_back("the library knows no chemical of that name");
         const PerLitre first = judge_.per_litre(i, 0, way, best.shared);
+        if (first.amount.words.empty())
+            read.evidence.push_back(fmt::format("`{}` is no weight and no volume, and is not worked out",
+                                                known.line->columns.front().text));
         read.amount = first.amount.words;
         read.by_volume = first.amount.by_volume;
         if (first.per_litre > 0) read.per_litre = first.per_litre;

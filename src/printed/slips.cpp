@@ -20,13 +20,13 @@ bool is_near(double ratio, double of) {
     return std::abs(std::log(ratio / of)) < near;
 }
 
-std::string figures(double value) {
+std::string in_three_figures(double value) {
     return quantity::significant_text(value, 3);
 }
 
 /// What is printed is what ought to be with two neighbouring figures exchanged, or with one left out.
 std::string misprint(double printed, double exact) {
-    const std::string there = figures(printed);
+    const std::string there = in_three_figures(printed);
     for (int digits = 1; digits <= 3; ++digits) {
         const std::string meant = quantity::significant_text(exact, digits);
         for (std::size_t i = 0; i < meant.size(); ++i) {
@@ -73,7 +73,8 @@ std::string likely_slip(const check::Model& model, const Layout& layout, std::si
     const double ratio = it.printed / it.exact;
     for (const double power : {0.01, 0.1, 10.0, 100.0})
         if (is_near(ratio, power))
-            return fmt::format("the point has slipped: {} for {}", figures(it.printed), figures(it.exact));
+            return fmt::format("the point has slipped: {} for {}", in_three_figures(it.printed),
+                               in_three_figures(it.exact));
     const double here = volume_of(layout, it.column, shared);
     const double there = volume_of(layout, it.against, shared);
     if (here > 0 && there > 0 && !is_near(here / there, 1) && is_near(ratio, there / here))

@@ -112,6 +112,27 @@ TEST_CASE("figures and units as books print them") {
     CHECK(unit("golden") == UnitWord::none);
 }
 
+TEST_CASE("1:9 may be 1+9 or one part in nine, 11 % stronger") {
+    const PrintedPage page("    | Borax   3 g\n    | Water ad 1 pint\n    | Use 1 : 9\n");
+    const auto& question = page.question("what 1 : 9 means");
+    CHECK(question.verdict == Verdict::open);
+    REQUIRE(question.options.size() == 2);
+    CHECK(question.options[0].words == "1+9");
+    CHECK(question.options[1].words == "1+8, one part in 9");
+    CHECK(question.options[1].changes.front() == "11 % stronger");
+    CHECK(page.settled.lines.size() == 1);
+    CHECK(!page.settled.added_up);
+}
+
+TEST_CASE("what is not known, and what is no weight, is told") {
+    const PrintedPage page(
+        "    | Moonshine   3 g\n    | Hypo   20 parts\n    | Carbonate of soda, washing   2 oz\n    | Water   1 "
+        "pint\n");
+    CHECK(page.line("Moonshine").evidence.front() == "the library knows no chemical of that name");
+    CHECK(page.line("sodium thiosulfate").evidence.front().find("`20 parts`") == 0);
+    CHECK(page.line("sodium carbonate").amount == "2 oz av");
+}
+
 TEST_CASE("pieces of one column add up, columns stay apart") {
     const PrintedPage page("    | Borax   1 oz 60 grs   32 g\n    | Water   1 litre   1 litre\n");
     // One ounce and 60 grains: 28.350 + 3.888 g, or with the apothecaries' ounce 34.99.

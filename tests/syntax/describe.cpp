@@ -15,9 +15,9 @@ class Describer {
     std::string out;
 
     void operator()(const Heading& node) {
-        constexpr std::array names = {"recipe", "part",     "bath", "working", "replenisher", "chemical", "conversion",
-                                      "bench",  "supplier", "log",  "process", "plan",        "format",   "meeting",
-                                      "printed"};
+        constexpr std::array names = {"recipe",   "part",       "bath",   "working",  "replenisher",
+                                      "chemical", "conversion", "bench",  "supplier", "log",
+                                      "process",  "plan",       "format", "meeting",  "printed"};
         say("block", names[static_cast<std::size_t>(node.block)]);
         substance("title", node.title);
     }

@@ -72,9 +72,8 @@ std::string kind_of(const Statement& statement, const Tree& tree) {
         overloaded{
             [](const Heading& heading) { return heading_kind(heading); },
             [](const Words& words) {
-                return named(words.of,
-                             std::array{"is_a", "strength_is", "source", "caution", "note", "lethal", "harmful", "assumed", "book",
-                                        "printed_line"});
+                return named(words.of, std::array{"is_a", "strength_is", "source", "caution", "note", "lethal",
+                                                  "harmful", "assumed", "book", "printed_line"});
             },
             [](const Keeps&) { return std::string("keeps"); },
             [](const UseWithin&) { return std::string("use_within"); },

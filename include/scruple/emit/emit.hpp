@@ -14,12 +14,12 @@
 #include "scruple/plan/label.hpp"
 #include "scruple/plan/mixing_calendar.hpp"
 #include "scruple/plan/react.hpp"
-#include "scruple/printed/settle.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "scruple/plan/stock_sheet.hpp"
 #include "scruple/plan/swap.hpp"
 #include "scruple/plan/weigh.hpp"
 #include "scruple/plan/why.hpp"
+#include "scruple/printed/settle.hpp"
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::emit {

@@ -54,11 +54,17 @@ struct Measure {
     std::string text;  ///< as printed
 };
 
+/// `1 : 9`
+struct Ratio {
+    Exact one{}, other{};
+};
+
 struct Line {
-    enum class What : std::uint8_t { ingredient, water, water_to_make, words } what = What::words;
+    enum class What : std::uint8_t { ingredient, water, water_to_make, dilution, words } what = What::words;
     std::string name;                ///< as printed, without amounts and words for a form: `Sulphite of soda`
     std::string form;                ///< `crystals`, `dry`; empty where none is printed
     std::optional<Exact> percent{};  ///< `acetic acid 28 %`
+    std::optional<Ratio> ratio{};    ///< of a dilution
     std::vector<Measure> columns{};
     check::Place place{};
 };
