@@ -189,7 +189,7 @@ bool is_metric(UnitWord unit) {
 }
 
 std::optional<Figure> figure_at(std::string_view text) {
-    const auto low = mixed_at(text);
+    auto low = mixed_at(text);
     if (!low) return std::nullopt;
     const std::size_t word = range_word_at(text.substr(low->length));
     const auto high = word == 0 ? std::nullopt : mixed_at(text.substr(low->length + word));

@@ -22,14 +22,8 @@ using Holds = std::function<bool(const Shared&)>;
 class Asker {
   public:
     Asker(const check::Model& model, const Page& page, const Layout& layout, const Judge& judge, const Search& search,
-          const std::vector<Shared>& shared, const std::vector<check::ReadingByHand>& by_hand)
-        : model_(model),
-          page_(page),
-          layout_(layout),
-          judge_(judge),
-          search_(search),
-          shared_(shared),
-          by_hand_(by_hand) {}
+          const std::vector<check::ReadingByHand>& by_hand)
+        : model_(model), page_(page), layout_(layout), judge_(judge), search_(search), by_hand_(by_hand) {}
 
     std::vector<Question> run() {
         for (std::size_t i = 0; i < layout_.columns.size(); ++i) fluid(i);
@@ -252,7 +246,6 @@ class Asker {
     const Layout& layout_;
     const Judge& judge_;
     const Search& search_;
-    const std::vector<Shared>& shared_;
     const std::vector<check::ReadingByHand>& by_hand_;
     std::vector<Question> all_;
 };
@@ -260,9 +253,8 @@ class Asker {
 }  // namespace
 
 std::vector<Question> questions(const check::Model& model, const Page& page, const Layout& layout, const Judge& judge,
-                                const Search& search, const std::vector<Shared>& shared,
-                                const std::vector<check::ReadingByHand>& by_hand) {
-    return Asker(model, page, layout, judge, search, shared, by_hand).run();
+                                const Search& search, const std::vector<check::ReadingByHand>& by_hand) {
+    return Asker(model, page, layout, judge, search, by_hand).run();
 }
 
 }  // namespace scruple::printed

@@ -10,7 +10,6 @@ namespace scruple::printed {
 
 [[nodiscard]] std::vector<Question> questions(const check::Model& model, const Page& page, const Layout& layout,
                                               const Judge& judge, const Search& search,
-                                              const std::vector<Shared>& shared,
                                               const std::vector<check::ReadingByHand>& by_hand);
 
 }  // namespace scruple::printed

@@ -64,7 +64,7 @@ class Settler {
         makes(search.best());
         for (std::size_t i = 0; i < layout_.lines.size(); ++i) settled_.lines.push_back(line(i, search.best()));
         page_evidence(search.best());
-        settled_.questions = questions(model_, page_, layout_, judge_, search, shared, typed_.readings);
+        settled_.questions = questions(model_, page_, layout_, judge_, search, typed_.readings);
     }
 
     void makes(const Found& best) {

@@ -67,22 +67,23 @@ bool disagree(const Compared& compared) {
     return off > std::max(too_far, 1.1 * compared.step / 2 / compared.printed);
 }
 
-std::string likely_slip(const check::Model& model, const Layout& layout, std::size_t line, const Compared& it,
+std::string likely_slip(const check::Model& model, const Layout& layout, std::size_t line, const Compared& compared,
                         const Shared& shared, const Way& way) {
-    if (!it.same_kind) return "one column is a weight and the other a volume: g printed for ml, or the other way round";
-    const double ratio = it.printed / it.exact;
+    if (!compared.same_kind)
+        return "one column is a weight and the other a volume: g printed for ml, or the other way round";
+    const double ratio = compared.printed / compared.exact;
     for (const double power : {0.01, 0.1, 10.0, 100.0})
         if (is_near(ratio, power))
-            return fmt::format("the point has slipped: {} for {}", in_three_figures(it.printed),
-                               in_three_figures(it.exact));
-    const double here = volume_of(layout, it.column, shared);
-    const double there = volume_of(layout, it.against, shared);
+            return fmt::format("the point has slipped: {} for {}", in_three_figures(compared.printed),
+                               in_three_figures(compared.exact));
+    const double here = volume_of(layout, compared.column, shared);
+    const double there = volume_of(layout, compared.against, shared);
     if (here > 0 && there > 0 && !is_near(here / there, 1) && is_near(ratio, there / here))
         return "the amount was converted and not scaled to the volume of its column";
     if (is_near(ratio, grains_in_gram)) return "grains are printed where grams belong";
     if (is_near(ratio, 1 / grains_in_gram)) return "grams are printed where grains belong";
     if (std::string forms = of_forms(model, layout.lines[line], ratio, way); !forms.empty()) return forms;
-    if (std::string print = misprint(it.printed, it.exact); !print.empty()) return print;
+    if (std::string print = misprint(compared.printed, compared.exact); !print.empty()) return print;
     for (const double times : {2.0, 0.5})
         if (is_near(ratio, times)) return times > 1 ? "the amount is doubled" : "the amount is halved";
     return {};
