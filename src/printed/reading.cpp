@@ -99,9 +99,9 @@ Amount amount_of(const Measure& measure, const Known& known, const Shared& share
         amount.by_volume = quantity::info(unit).dimension == quantity::Dimension::volume;
     }
     amount.base = sum.to_double();
-    if (one_unit && first != Unit::none)
-        amount.words =
-            fmt::format("{} {}", quantity::exact_text(sum / quantity::info(first).factor), quantity::info(first).shown);
+    const quantity::Exact in_first = sum / quantity::info(first).factor;
+    if (one_unit)
+        amount.words = fmt::format("{} {}", quantity::exact_text(in_first), quantity::shown_for(in_first, first));
     else
         amount.words = fmt::format("{} {}", quantity::significant_text(sum, 6), amount.by_volume ? "ml" : "g");
     return amount;

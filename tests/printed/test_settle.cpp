@@ -121,6 +121,7 @@ TEST_CASE("1:9 may be 1+9 or one part in nine, 11 % stronger") {
     CHECK(question.options[1].words == "1+8, one part in 9");
     CHECK(question.options[1].changes.front() == "11 % stronger");
     CHECK(page.settled.lines.size() == 1);
+    CHECK(page.settled.makes == "1 pint uk");
     CHECK(!page.settled.added_up);
 }
 
