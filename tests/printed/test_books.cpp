@@ -78,7 +78,7 @@ TEST_CASE("both ounces on one page: each line keeps its own") {
 }
 
 TEST_CASE("three systems, the metric one 9.5 % stronger: the permanganate test for hypo in wash water") {
-    // Figures as printed in a transcription of the formula: 1.096, 1.200 and 1.083 g/l, and twice these.
+    // A formula that its maker printed in three systems; by the litre 1.096, 1.200 and 1.083 g, and twice these.
     const PrintedPage page(R"(
     | Potassium permanganate    4 grains    0.3 g    4 3/4 grains
     | Sodium hydroxide          8 grains    0.6 g    9½ grains
