@@ -39,6 +39,9 @@ class Asker {
     }
 
   private:
+    /// Whether a `reading` line can settle it.
+    enum class BySaying : std::uint8_t { no, yes };
+
     // ---- of the page ----
 
     struct Choice {
@@ -47,10 +50,10 @@ class Asker {
         Holds holds;
     };
 
-    void of_page(const std::string& about, const std::vector<Choice>& choices, const std::string& settle_with,
+    void of_page(const std::string& about, const std::vector<Choice>& choices, BySaying by_saying,
                  bool of_the_page = false) {
         const auto best = search_.best_of([](const Shared&) { return true; }, of_the_page);
-        Question question{.about = about, .settle_with = settle_with};
+        Question question{.about = about};
         for (const Choice& choice : choices) {
             const auto found = search_.best_of(choice.holds, of_the_page);
             if (!found) continue;
@@ -60,7 +63,7 @@ class Asker {
                 question.because = line->reason;
             }
         }
-        if (question.options.size() > 1 || question.verdict == Verdict::by_hand) add(std::move(question));
+        if (question.options.size() > 1 || question.verdict == Verdict::by_hand) add(std::move(question), by_saying);
     }
 
     void fluid(std::size_t column) {
@@ -73,7 +76,7 @@ class Asker {
         const std::string where = layout_.columns.size() > 1 ? fmt::format(" in column {}", column + 1) : "";
         of_page("whose fluid ounce" + where,
                 {{"fl oz imperial", ByHand::imperial, is(Fluid::imperial)}, {"fl oz us", ByHand::us, is(Fluid::us)}},
-                "fl oz");
+                BySaying::yes);
     }
 
     void ounce() {
@@ -81,14 +84,14 @@ class Asker {
         of_page("whose ounce for what is weighed",
                 {{"oz avoirdupois", ByHand::avoirdupois, is(Ounce::avoirdupois)},
                  {"oz apothecaries", ByHand::apothecaries, is(Ounce::apothecaries)}},
-                "oz", true);
+                BySaying::yes, true);
     }
 
     void gr() {
         of_page("what gr means",
                 {{"gr grain", ByHand::grain, [](const Shared& one) { return !one.gr_is_gram; }},
                  {"gr gram", ByHand::gram, [](const Shared& one) { return one.gr_is_gram; }}},
-                "gr");
+                BySaying::yes);
     }
 
     void stronger() {
@@ -98,7 +101,7 @@ class Asker {
                   [](const Shared& one) { return one.stronger != 1; }},
                  {"the columns are of one strength, and rounded", ByHand::nothing,
                   [](const Shared& one) { return one.stronger == 1; }}},
-                "");
+                BySaying::no);
     }
 
     [[nodiscard]] const check::ReadingByHand* by_hand(ByHand what) const {
@@ -159,7 +162,8 @@ class Asker {
             question.verdict = Verdict::by_hand;
             question.because = line->reason;
         }
-        if (question.options.size() > 1 || question.verdict == Verdict::by_hand) add(std::move(question));
+        if (question.options.size() > 1 || question.verdict == Verdict::by_hand)
+            add(std::move(question), BySaying::yes);
     }
 
     [[nodiscard]] const check::ReadingByHand* form_by_hand(std::string_view chemical) const {
@@ -187,7 +191,7 @@ class Asker {
         question.options.push_back({"the ounce of the page", as_page - best.cost, {}});
         question.options.push_back({"the other ounce in this line", other - best.cost, {}});
         if (!change.empty()) question.options[taken.other_ounce ? 0 : 1].changes.push_back(change);
-        add(std::move(question));
+        add(std::move(question), BySaying::no);
     }
 
     /// `1 : 9` is mostly meant as one part and nine of water, and by some as one part in nine.
@@ -203,7 +207,7 @@ class Asker {
                                         one_part_in,
                                         {fmt::format("{} % stronger", quantity::significant_text(stronger, 2))}});
         }
-        if (question.options.size() > 1) add(std::move(question));
+        if (question.options.size() > 1) add(std::move(question), BySaying::no);
     }
 
     /// Percent by weight and by volume are told apart by nothing on a page.
@@ -221,21 +225,19 @@ class Asker {
         question.options.push_back({std::string(taken), 0, {}});
         if (question.verdict != Verdict::by_hand)
             question.options.push_back({taken == "% w/w" ? "% w/v" : "% w/w", percent_unsaid, {}});
-        add(std::move(question));
+        add(std::move(question), BySaying::yes);
     }
 
     [[nodiscard]] std::size_t line_of(const Known& known) const {
         return static_cast<std::size_t>(known.line - page_.lines.data());
     }
 
-    void add(Question question) {
+    void add(Question question, BySaying by_saying) {
         std::ranges::stable_sort(question.options, {}, &Option::cost);
         const double margin = question.options.size() > 1 ? question.options[1].cost : clear;
         if (question.verdict != Verdict::by_hand)
             question.verdict = margin >= clear ? Verdict::clear : margin >= open ? Verdict::likely : Verdict::open;
-        const bool can_be_said =
-            question.of_line ? question.about.starts_with("which ") : !question.settle_with.empty();
-        question.settle_with = can_be_said && question.options.size() > 1
+        question.settle_with = by_saying == BySaying::yes && question.options.size() > 1
                                    ? fmt::format("reading {} because \"…\"", question.options[1].words)
                                    : "";
         all_.push_back(std::move(question));
