@@ -87,6 +87,7 @@ std::vector<Group> groups(const Settlement& settled) {
     Group hand{hand_heading, {}};
     Group warnings{warnings_heading, {}};
     Group unread{unread_heading, settled.not_read};
+    Group notes{words::notes_heading, settled.notes};
     Group why{why_heading, settled.evidence};
     for (const LineRead& line : settled.lines) {
         if (!line.fault.empty()) faults.lines.push_back(words::listed(fault_words(line), "; "));
@@ -107,8 +108,8 @@ std::vector<Group> groups(const Settlement& settled) {
     for (const std::string& fault : settled.faults) open.lines.push_back(fault);
     for (const printed::Warning& warning : settled.warnings)
         warnings.lines.push_back(warning.about + ": " + warning.text);
-    return {std::move(warnings), std::move(faults), std::move(open),  std::move(hand),
-            std::move(others),   std::move(why),    std::move(unread)};
+    return {std::move(warnings), std::move(faults), std::move(open),   std::move(hand),
+            std::move(others),   std::move(why),    std::move(unread), std::move(notes)};
 }
 
 json::Value line_json(const LineRead& line) {
@@ -199,6 +200,7 @@ std::string settle_json(const Settlement& settled) {
     all["lines"] = json::each(settled.lines, line_json);
     all["questions"] = json::each(settled.questions, question_json);
     all["evidence"] = settled.evidence;
+    all["notes"] = settled.notes;
     all["not_read"] = settled.not_read;
     all["faults"] = settled.faults;
     all["warnings"] = json::each(settled.warnings, [](const printed::Warning& it) {
@@ -264,6 +266,7 @@ std::string settled_recipe(const Settlement& settled) {
     if (!settled.book.empty()) fact("source", settled.book);
     for (const std::string& assumption : assumptions(settled)) fact("assumed", assumption);
     for (const printed::Warning& warning : settled.warnings) fact("caution", warning.text);
+    for (const std::string& note : settled.notes) fact("note", note);
     for (const std::string& line : settled.not_read) fact("note", line);
     for (const LineRead& line : settled.lines)
         if (line.amount.empty()) fact("note", name_of(line) + ": " + words::listed(line.evidence));

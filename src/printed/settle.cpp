@@ -32,6 +32,7 @@ class Settler {
         settled_.name = typed_.name;
         settled_.purpose = typed_.purpose;
         settled_.book = typed_.book;
+        settled_.notes.assign(typed_.notes.begin(), typed_.notes.end());
         settled_.warnings = dangers_in(typed_);
         unread();
         hand_lines();

@@ -1,8 +1,7 @@
 # SPDX-License-Identifier: MIT
 """A printed page from the book to the card: what is settled is a recipe like any other, and says what was assumed."""
-from support import ROOT, Workspace
+from support import FINE, Workspace
 
-RECIPES = str(ROOT / "recipes")
 PAGE = """printed Bittern
     is a     film developer
     book     The Tide Table of Photography, 1907, Great Britain
@@ -11,6 +10,7 @@ PAGE = """printed Bittern
     | Sulphite of soda, dry   1 oz         50 g
     | Potass. brom.           10 grs       1.1 g
     | Taste it "once" # to be sure
+    note     typed on a wet Sunday
 """
 
 
@@ -20,6 +20,8 @@ class Settle(Workspace):
         self.scruple("settle", "Bittern", "--in", "page", "--as", "recipe", "--out", str(self.folder / "read.scruple"))
         (self.folder / "page/bittern.scruple").unlink()
         self.assertEqual(self.json("check"), [])
+        self.assertEqual(self.run_scruple("tidy", "--check").returncode, FINE)
+        self.assertIn('note       "typed on a wet Sunday"', self.text("read.scruple"))
         card = self.json("card", "Bittern")
         assumed = " ".join(card["assumed"])
         for words in ("whose fluid ounce in column 1: fl oz imperial", "what gr means: gr grain", "the book is British"):
@@ -43,5 +45,5 @@ class Settle(Workspace):
     def test_tidying_leaves_the_page_as_it_is(self):
         self.put("bittern.scruple", PAGE)
         self.scruple("tidy")
-        for line in PAGE.splitlines()[3:]:
+        for line in PAGE.splitlines()[3:-1]:
             self.assertIn(line.strip(), self.text("bittern.scruple"))

@@ -67,6 +67,7 @@ struct Settlement {
     bool added_up = false;  ///< no volume to make up to is printed: that of its liquids is taken
     std::vector<Question> questions;
     std::vector<std::string> evidence;  ///< of the page: `columns agree within 0.2 %`
+    std::vector<std::string> notes;     ///< of the block itself
     std::vector<std::string> not_read;  ///< lines that are no amounts, as printed
     std::vector<Warning> warnings;
     std::vector<std::string> faults;  ///< `reading` lines that settle nothing
