@@ -15,9 +15,10 @@ struct caution : seq<lit<"caution">, gap, free_text, ends> {};
 struct note : seq<lit<"note">, gap, free_text, ends> {};
 struct assumed : seq<lit<"assumed">, gap, free_text, ends> {};
 
+struct source_from : seq<from> {};
 struct kept_how : seq<words> {};
-struct keeping : seq<range, opt<gap, kept_how>> {};
-struct keeps : seq<lit<"keeps">, gap, keeping, star<sep, keeping>, ends> {};
+struct keeping : seq<range, opt<gap, not_at<from>, kept_how>> {};
+struct keeps : seq<lit<"keeps">, gap, keeping, star<sep, keeping>, opt<gap, source_from>, ends> {};
 struct use_within : seq<lit<"use within">, gap, quantity_said, ends> {};
 
 struct one_shot : seq<lit<"one-shot">, edge> {};
@@ -28,8 +29,10 @@ struct not_per : not_at<lit<"per">, gap> {};
 struct volume_of : choice<quoted_name, seq<not_per, first_word, star<gap, not_per, name_word>>> {};
 struct volume : seq<quantity_said> {};
 struct volume_per : seq<opt<at_least>, volume, opt<gap, volume_of>, gap, per> {};
+struct carried_per : seq<volume, gap, lit<"carried over">, gap, per> {};
+struct longer_per : seq<volume, gap, lit<"longer">, gap, per> {};
 struct capacity_from : seq<from> {};
-struct capacity_item : choice<one_shot, reused, items_per, volume_per, capacity_from> {};
+struct capacity_item : choice<one_shot, reused, items_per, carried_per, longer_per, volume_per, capacity_from> {};
 struct capacity : seq<lit<"capacity">, gap, capacity_item, star<sep, capacity_item>, ends> {};
 
 struct variant : seq<label> {};
@@ -65,7 +68,6 @@ struct form_sold_at : seq<strength_said, item_end> {};
 struct form_detail : choice<form_also, form_sold_at> {};
 struct form : seq<lit<"form">, gap, form_name, gap, form_formula, star<sep, form_detail>, ends> {};
 struct listed : seq<words> {};
-struct source_from : seq<from> {};
 struct grade : seq<lit<"grade">, gap, listed, star<sep, listed>, opt<gap, source_from>, ends> {};
 struct acts_as : seq<lit<"acts as">, gap, listed, star<sep, listed>, opt<gap, source_from>, ends> {};
 
@@ -131,7 +133,8 @@ struct measure : seq<measure_word, gap, first_mark, gap, lit<"by">, gap, second_
 struct drops : seq<number_said> {};
 struct dropper
     : seq<lit<"dropper">, gap, drops, gap, lit<"drops">, gap, lit<"per">, gap, quantity_said, gap, liquid, ends> {};
-struct bottle : seq<quantity_said> {};
+struct bottle_count : seq<number_said, gap, lit<"of">, gap> {};
+struct bottle : seq<opt<bottle_count>, quantity_said> {};
 struct bottles : seq<lit<"bottle">, gap, bottle, star<sep, bottle>, ends> {};
 struct pace_word : any_of<"weigh", "measure", "stir", "filter", "make up", "bottle"> {};
 struct pace : seq<lit<"pace">, gap, quantity_said, gap, lit<"to">, gap, pace_word, ends> {};

@@ -208,6 +208,11 @@ class Checker {
     void gather_logs() {
         for (auto& log : logs_) std::ranges::move(log, std::back_inserter(model().log));
         std::ranges::stable_sort(model().log, {}, &LogEntry::day);
+        for (const auto& line : model().log) {
+            if (!line.batch) continue;
+            auto line_reader = reader(line.place.file, out());
+            judge_batch(line_reader, line);
+        }
     }
 
     void judge() {

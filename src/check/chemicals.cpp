@@ -67,6 +67,19 @@ class ChemicalReader {
 
     bool take(const syntax::Form&) { return true; }
     bool take(const syntax::Also&) { return true; }
+    bool take(const syntax::Keeps& line) {
+        for (const auto& item : syntax::Tree::run(reader_.tree.keepings, line.items)) {
+            const auto seconds = read_duration(reader_, item.time);
+            const text::Span span{item.time.low.number.span.begin, item.time.high.span().end};
+            if (!item.when.empty())
+                reader_.report(Kind::jar_keeps_one_time, item.when, {reader_.text(item.when), reader_.text(span)});
+            else if (chemical_.keeps)
+                reader_.report(Kind::said_twice, span, {"keeps"});
+            else if (seconds)
+                chemical_.keeps = Keeping{*seconds, reader_.text(span), {}};
+        }
+        return true;
+    }
     bool take(const syntax::Words& words) {
         const auto text = reader_.text(words.text);
         switch (words.of) {

@@ -84,6 +84,11 @@ void read_supplier_name(Reader& reader, const syntax::LogEntry& line, LogEntry& 
                   {written, suggestion(reader, written, reader.model.suppliers, "a `supplier` block with this name")});
 }
 
+void read_batch(Reader& reader, const syntax::LogEntry& line, LogEntry& entry) {
+    if (line.batch == syntax::nowhere) return;
+    entry.batch = read_day(reader, reader.tree.dates[line.batch]);
+}
+
 bool read_subject(Reader& reader, const syntax::LogEntry& line, LogEntry& entry) {
     if (line.what == What::processed) {
         entry.uses = read_uses(reader, line.items);
@@ -92,6 +97,7 @@ bool read_subject(Reader& reader, const syntax::LogEntry& line, LogEntry& entry)
     }
     const bool fine = read_substance(reader, line, entry) && read_amount(reader, line, entry);
     read_supplier_name(reader, line, entry);
+    read_batch(reader, line, entry);
     if (line.price != syntax::nowhere) entry.price = read_money(reader, reader.tree.sums[line.price]);
     return fine;
 }
@@ -160,6 +166,26 @@ void read_log(BlockContext context, std::vector<LogEntry>& log) {
                               },
                               [](const syntax::Words& words) { return words.of == syntax::Words::Of::note; },
                               [](const auto&) { return false; }});
+}
+
+namespace {
+
+bool puts_on_the_shelf(const LogEntry& line, const LogEntry& discarded) {
+    using On = LogEntry::What;
+    if (line.what != On::received && line.what != On::mixed && line.what != On::on_shelf) return false;
+    return line.solution == discarded.solution && line.chemical == discarded.chemical &&
+           line.strength == discarded.strength && (discarded.form == none || line.form == discarded.form);
+}
+
+}  // namespace
+
+void judge_batch(Reader& reader, const LogEntry& discarded) {
+    const auto& log = reader.model.log;
+    const auto of_day = std::ranges::equal_range(log, *discarded.batch, {}, &LogEntry::day);
+    if (std::ranges::any_of(of_day, [&](const LogEntry& line) { return puts_on_the_shelf(line, discarded); })) return;
+    const auto& line = std::get<syntax::LogEntry>(reader.tree.statements[discarded.place.statement].node);
+    const auto date = reader.tree.dates[line.batch].span;
+    reader.report(Kind::no_such_batch, date, {reader.text(date), reader.text(line.of.name)});
 }
 
 void read_plan(BlockContext context, Plan& plan) {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // `bench`, `supplier` and `process` blocks, and lines before any heading.
+#include <algorithm>
+
 #include "meetings.hpp"
 #include "passes.hpp"
 #include "uses.hpp"
@@ -69,6 +71,23 @@ void read_pace(Reader& reader, const syntax::Pace& line, Bench& bench) {
     if (seconds) pace = seconds;
 }
 
+void read_bottle(Reader& reader, const syntax::Bottle& bottle, Bench& bench) {
+    const auto ml = read_positive(reader, bottle.size, Dimension::volume);
+    std::optional<Exact> count;
+    if (!bottle.count.span.empty()) {
+        count = read_positive(reader, bottle.count);
+        if (count && !count->is_whole())
+            reader.report(Kind::part_of_a_bottle, bottle.count.span, {reader.text(bottle.count.span)});
+        if (!count || !count->is_whole()) return;
+    }
+    if (!ml) return;
+    if (std::ranges::count(bench.bottles, *ml, &Bottle::ml) > 0)
+        reader.report(Kind::said_twice, bottle.size.span(), {reader.text(bottle.size.span())});
+    else
+        bench.bottles.push_back(
+            {*ml, count ? std::optional(static_cast<std::int64_t>(count->to_double())) : std::nullopt});
+}
+
 }  // namespace
 
 void read_bench(BlockContext context, Bench& bench) {
@@ -88,10 +107,8 @@ void read_bench(BlockContext context, Bench& bench) {
                        return true;
                    },
                    [&](const syntax::Bottles& line) {
-                       for (const auto& size : syntax::Tree::run(reader.tree.quantities, line.sizes)) {
-                           if (const auto ml = read_positive(reader, size, Dimension::volume))
-                               bench.bottles_ml.push_back(*ml);
-                       }
+                       for (const auto& bottle : syntax::Tree::run(reader.tree.bottles, line.items))
+                           read_bottle(reader, bottle, bench);
                        return true;
                    },
                    [&](const syntax::Pace& line) {

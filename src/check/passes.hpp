@@ -44,6 +44,8 @@ void read_supplier(BlockContext context, Supplier& supplier);
 void read_process(BlockContext context, Process& process);
 void read_plan(BlockContext context, Plan& plan);
 void read_log(BlockContext context, std::vector<LogEntry>& log);
+/// Whether the log, gathered and sorted, put on the shelf what this line of it pours off `of` a day.
+void judge_batch(Reader& reader, const LogEntry& discarded);
 void read_nothing(BlockContext context);  ///< lines before the first heading
 
 /// After all sections are read: volumes and order of one, and what it takes of others.

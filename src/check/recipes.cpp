@@ -133,6 +133,7 @@ class SectionReader {
     }
     std::optional<CapacityRule> read_rule(const syntax::CapacityItem& item);
     void read_volume_rule(const syntax::CapacityItem& item, CapacityRule& rule);
+    void read_longer(const syntax::CapacityItem& item, CapacityRule& rule);
     [[nodiscard]] Id recipe_id() const { return recipe_ != nullptr ? block_.id : block_.recipe; }
 
     Reader& reader_;
@@ -189,7 +190,11 @@ std::optional<CapacityRule> SectionReader::read_rule(const syntax::CapacityItem&
             rule.text = reader_.text(item.source);
             return rule;
         case What::volume_per:
+        case What::carried:
             read_volume_rule(item, rule);
+            break;
+        case What::longer:
+            read_longer(item, rule);
             break;
         case What::items_per: {
             rule.what = CapacityRule::What::items_per;
@@ -202,16 +207,30 @@ std::optional<CapacityRule> SectionReader::read_rule(const syntax::CapacityItem&
         }
     }
     auto per = read_per(reader_, item.per);
-    if (!per || (item.what == What::volume_per && rule.ml.is_zero())) return std::nullopt;
+    const bool figure = item.what == What::items_per || rule.ml > 0 || rule.percent > 0 || rule.seconds > 0;
+    if (!per || !figure) return std::nullopt;
     rule.per = std::move(*per);
     return rule;
 }
 
 void SectionReader::read_volume_rule(const syntax::CapacityItem& item, CapacityRule& rule) {
-    rule.what = CapacityRule::What::volume_per;
+    using What = syntax::CapacityItem::What;
+    rule.what = item.what == What::carried ? CapacityRule::What::carried : CapacityRule::What::volume_per;
     const auto ml = read_positive(reader_, reader_.tree.quantities[item.quantity], Dimension::volume);
     if (ml) rule.ml = *ml;
     if (!item.of.span.empty()) rule.of = resolve_solution(reader_, item.of, recipe_id());
+}
+
+/// `10 % longer`, which is no strength and so a loose quantity, or `30 s longer`.
+void SectionReader::read_longer(const syntax::CapacityItem& item, CapacityRule& rule) {
+    rule.what = CapacityRule::What::longer;
+    const auto& by = reader_.tree.quantities[item.quantity];
+    rule.text = reader_.text(by.span());
+    if (by.unit == quantity::Unit::none && reader_.text(by.unit_span) == "%") {
+        if (const auto percent = read_positive(reader_, by.number)) rule.percent = *percent;
+        return;
+    }
+    if (const auto seconds = read_positive(reader_, by, Dimension::time)) rule.seconds = *seconds;
 }
 
 }  // namespace

@@ -25,6 +25,8 @@ Value mixing(const plan::Mixing& mixing) {
     all["used_on"] = json::each(mixing.used_on, [](check::Day day) { return Value(plan::day_text(day)); });
     all["use_by"] = mixing.use_by ? Value(plan::day_text(*mixing.use_by)) : Value(nullptr);
     all["keeps"] = json::text_or_null(mixing.keeps);
+    all["raised"] = json::text_or_null(mixing.raised);
+    all["longer"] = mixing.longer;
     return all;
 }
 

@@ -55,8 +55,9 @@ std::string use_by(const plan::Mixing& mixing) {
 
 std::vector<std::string> mixing_lines(const plan::Mixing& mixing, check::Day mixed) {
     std::vector<std::string> lines;
-    for (std::string& line : std::vector{into_bottles(mixing), used_on(mixing, mixed), use_by(mixing)})
+    for (std::string& line : std::vector{into_bottles(mixing), used_on(mixing, mixed), use_by(mixing), mixing.raised})
         if (!line.empty()) lines.push_back(std::move(line));
+    for (const std::string& day : mixing.longer) lines.push_back("the times on " + day);
     return lines;
 }
 

@@ -66,18 +66,19 @@ Value lot(const StockLot& lot) {
     all["left"] = amount(lot.left);
     all["days_old"] = lot.days_old;
     all["cost"] = cost(lot.cost);
+    all["use_by"] = lot.use_by ? Value(plan::day_text(*lot.use_by)) : Value(nullptr);
+    all["use_by_because"] = lot.use_by_because;
+    all["warnings"] = lot.warnings;
     return all;
 }
 
 Value batch(const StockLot& it) {
     Value all = lot(it);
     all["percent_full"] = it.percent_full ? Value(*it.percent_full) : Value(nullptr);
-    all["use_by"] = it.use_by ? Value(plan::day_text(*it.use_by)) : Value(nullptr);
-    all["use_by_because"] = it.use_by_because;
     all["percent_of_capacity_used"] = it.percent_used ? json::number(*it.percent_used, 1) : Value(nullptr);
     all["through"] = it.through;
+    all["longer"] = json::text_or_null(it.longer);
     all["made_of"] = json::each(it.from, share);
-    all["warnings"] = it.warnings;
     return all;
 }
 

@@ -18,12 +18,23 @@ using plan::StockSheet;
 
 namespace {
 
-std::size_t bottles_with_warnings(const StockSheet& sheet) {
+std::size_t with_warnings(const std::vector<StockItem>& items) {
     std::size_t count = 0;
-    for (const StockItem& item : sheet.solutions)
+    for (const StockItem& item : items)
         count += static_cast<std::size_t>(
             std::ranges::count_if(item.lots, [](const StockLot& lot) { return !lot.warnings.empty(); }));
     return count;
+}
+
+/// How much of what came, when and from where.
+std::string came_words(const StockLot& lot, bool alone) {
+    const bool whole = lot.left.exact == lot.made.exact && lot.left.unit == lot.made.unit;
+    std::vector<std::string> words;
+    if (!alone) words.push_back(lot.left.with_unit());
+    if (!whole) words.push_back("of " + lot.made.with_unit());
+    words.push_back((lot.how == StockLot::How::received ? "received " : "counted ") + plan::day_text(lot.line.day));
+    if (!lot.supplier.empty()) words.push_back("from " + lot.supplier);
+    return listed(words, " ");
 }
 
 std::string counted_words(std::size_t count, std::string_view one, std::string_view several) {
@@ -42,6 +53,7 @@ std::string use_words(const StockLot& lot) {
     if (lot.percent_used)
         words.push_back(
             fmt::format("{}{}% of its capacity used", quantity::decimal_text(*lot.percent_used, 0), plan::unit_blank));
+    if (!lot.longer.empty()) words.push_back("what comes next takes " + lot.longer);
     return listed(words, "; ");
 }
 
@@ -57,7 +69,9 @@ std::vector<std::string> shelf_remarks(const StockSheet& sheet) {
     if (sheet.lines_after > 0)
         remarks.push_back(counted_words(sheet.lines_after, "line of the log is later, and does not count",
                                         "lines of the log are later, and do not count"));
-    if (const auto bottles = bottles_with_warnings(sheet))
+    if (const auto jars = with_warnings(sheet.chemicals))
+        remarks.push_back(counted_words(jars, "jar wants", "jars want") + " attention, marked with ! below");
+    if (const auto bottles = with_warnings(sheet.solutions))
         remarks.push_back(counted_words(bottles, "bottle wants", "bottles want") + " attention, marked with ! below");
     if (const auto lines = shortages(sheet).size())
         remarks.push_back(counted_words(lines, "line takes", "lines take") + " more than there was: see the end");
@@ -65,17 +79,14 @@ std::vector<std::string> shelf_remarks(const StockSheet& sheet) {
 }
 
 std::string jar_words(const StockLot& lot, bool alone) {
-    const bool whole = lot.left.exact == lot.made.exact && lot.left.unit == lot.made.unit;
-    std::vector<std::string> words;
-    if (!alone) words.push_back(lot.left.with_unit());
-    if (!whole) words.push_back("of " + lot.made.with_unit());
-    words.push_back((lot.how == StockLot::How::received ? "received " : "counted ") + plan::day_text(lot.line.day));
-    if (!lot.supplier.empty()) words.push_back("from " + lot.supplier);
-    return listed(words, " ");
+    std::vector<std::string> words{came_words(lot, alone)};
+    if (!lot.use_by_because.empty()) words.push_back(use_by_words(lot));
+    for (const std::string& warning : lot.warnings) words.push_back("! " + warning);
+    return listed(words, "; ");
 }
 
 std::string batch_words(const StockLot& lot) {
-    if (lot.how != StockLot::How::mixed) return jar_words(lot, true);
+    if (lot.how != StockLot::How::mixed) return came_words(lot, true);
     const auto days = static_cast<std::size_t>(lot.days_old);
     return fmt::format("mixed {}, {} old, {}{}% full", plan::day_text(lot.line.day), counted_words(days, "day", "days"),
                        lot.percent_full.value_or(0), plan::unit_blank);

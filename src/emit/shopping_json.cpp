@@ -52,6 +52,7 @@ Value bought(const plan::ChemicalNeed& need) {
     all["along_with"] = json::text_or_null(need.along_with);
     all["cost"] = money(need.cost, need.currency);
     all["left_over"] = json::figure(need.left_over);
+    all["keeps"] = json::text_or_null(need.keeps);
     all["filled_up"] = need.filled_up;
     all["next_best"] = next_best(need);
     return all;

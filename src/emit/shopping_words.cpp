@@ -105,13 +105,22 @@ std::vector<std::string> why_packs(const plan::ChemicalNeed& need) {
     return lines;
 }
 
+namespace {
+
+std::string keeping_of(const plan::ChemicalNeed& need) {
+    if (need.left_over.value.is_zero()) return {};
+    return need.keeps.empty() ? ", no keeping time recorded" : fmt::format(", which keeps {} from now", need.keeps);
+}
+
+}  // namespace
+
 std::string reckoning(const plan::ChemicalNeed& need) {
     const Errand errand = errand_of(need);
     std::string all = fmt::format("needed {}, on hand {}", need.needed.with_unit(), need.on_hand.with_unit());
     if (errand == Errand::enough) return all;
     all += ", to buy " + need.to_buy.with_unit();
     if (errand == Errand::buy && !comes_along(need))
-        all += fmt::format("; {} will be left", need.left_over.with_unit());
+        all += fmt::format("; {} will be left{}", need.left_over.with_unit(), keeping_of(need));
     return all;
 }
 

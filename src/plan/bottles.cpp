@@ -6,6 +6,7 @@
 
 namespace scruple::plan {
 
+using check::Bottle;
 using check::Exact;
 
 namespace {
@@ -15,8 +16,9 @@ using Row = std::vector<std::int64_t>;
 /// Air first, then the number of bottles.
 class Filling {
   public:
-    Filling(std::vector<Exact> sizes) : sizes_(std::move(sizes)), counts_(sizes_.size()) {}
+    explicit Filling(std::vector<Bottle> kinds) : kinds_(std::move(kinds)), counts_(kinds_.size()) {}
 
+    /// Empty where there are too few.
     const Row& run(const Exact& ml) {
         fill(0, ml, 0);
         return best_;
@@ -33,16 +35,17 @@ class Filling {
             return;
         }
         // A drum that is bottled by the spoonful is not worth every way to do it.
-        if (at == sizes_.size() || ++steps_ > 50'000) return;
-        const auto most = static_cast<std::int64_t>((left / sizes_[at]).ceil().to_double());
+        if (at == kinds_.size() || ++steps_ > 50'000) return;
+        auto most = static_cast<std::int64_t>((left / kinds_[at].ml).ceil().to_double());
+        if (kinds_[at].count) most = std::min(most, *kinds_[at].count);
         for (std::int64_t count = most; count >= 0; --count) {
             counts_[at] = count;
-            fill(at + 1, left - sizes_[at] * count, bottles + count);
+            fill(at + 1, left - kinds_[at].ml * count, bottles + count);
         }
         counts_[at] = 0;
     }
 
-    std::vector<Exact> sizes_;
+    std::vector<Bottle> kinds_;
     Row counts_, best_;
     std::pair<Exact, std::int64_t> worth_;
     std::int64_t steps_ = 0;
@@ -50,16 +53,14 @@ class Filling {
 
 }  // namespace
 
-std::vector<std::pair<std::int64_t, Exact>> bottles_for(const Exact& ml, const std::vector<Exact>& sizes) {
-    std::vector<Exact> largest_first(sizes);
-    std::ranges::sort(largest_first, std::greater{});
-    largest_first.erase(std::unique(largest_first.begin(), largest_first.end()), largest_first.end());
-    std::erase_if(largest_first, [](const Exact& size) { return size <= 0; });
-    if (largest_first.empty() || ml <= 0 || ml / largest_first.front() > 1000) return {};
+std::vector<std::pair<std::int64_t, Exact>> bottles_for(const Exact& ml, const std::vector<Bottle>& bottles) {
+    std::vector<Bottle> largest_first(bottles);
+    std::ranges::sort(largest_first, std::greater{}, &Bottle::ml);
+    if (largest_first.empty() || ml <= 0 || ml / largest_first.front().ml > 1000) return {};
     const Row counts = Filling(largest_first).run(ml);
     std::vector<std::pair<std::int64_t, Exact>> rows;
     for (std::size_t i = 0; i < counts.size(); ++i)
-        if (counts[i] > 0) rows.emplace_back(counts[i], largest_first[i]);
+        if (counts[i] > 0) rows.emplace_back(counts[i], largest_first[i].ml);
     return rows;
 }
 

@@ -118,12 +118,28 @@ bool same_format(const PerUse& per, const Use& use) {
     return per.area_cm2 && use.area_cm2 && *per.area_cm2 * use.count == *use.area_cm2;
 }
 
-std::optional<Measured> volume_for(const Exact& ml, const PerUse& per, const Use& use) {
-    if (same_format(per, use))
-        return Measured{ml * use.count, fmt::format("{} × {}", quantity::exact_text(use.count), ml_words(ml))};
+std::optional<Exact> times_of(const PerUse& per, const Use& use) {
+    if (same_format(per, use)) return use.count;
     if (!per.area_cm2 || per.area_cm2->is_zero() || !use.area_cm2) return std::nullopt;
-    const Exact by_area = ml * *use.area_cm2 / *per.area_cm2;
+    return *use.area_cm2 / *per.area_cm2;
+}
+
+std::optional<Measured> volume_for(const Exact& ml, const PerUse& per, const Use& use) {
+    const auto times = times_of(per, use);
+    if (!times) return std::nullopt;
+    if (same_format(per, use))
+        return Measured{ml * *times, fmt::format("{} × {}", quantity::exact_text(use.count), ml_words(ml))};
+    const Exact by_area = ml * *times;
     return Measured{by_area, fmt::format("by area, from {} per {}, {}", ml_words(ml), per.text, ml_words(by_area))};
+}
+
+const CapacityRule* nearest_rule(const Model& model, Id bath, const Use& use, CapacityRule::What what) {
+    const CapacityRule* chosen = nullptr;
+    for (const auto& rule : check::capacity_of(model, bath)) {
+        if (rule.what != what || rule.per.ml) continue;
+        if (chosen == nullptr || nearness(rule.per, use) > nearness(chosen->per, use)) chosen = &rule;
+    }
+    return chosen;
 }
 
 std::optional<Measured> by_volume_lines(const Model& model, Id bath, const Use& use, bool at_least) {

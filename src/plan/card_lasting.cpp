@@ -48,6 +48,10 @@ std::string words_of(const Model& model, Id section, const CapacityRule& rule, c
             const bool own = !rule.at_least && of_itself(section, rule) && rule.ml > 0;
             return rate_words(model, section, rule) + (own ? in_this_batch(makes_ml / rule.ml) : "");
         }
+        case What::carried:
+            return rate_words(model, section, rule) + " goes over into the next bath";
+        case What::longer:
+            return fmt::format("{} longer per {} that went through before", rule.text, per_text(rule.per));
         case What::items_per: {
             const bool counted = rule.per.ml && *rule.per.ml > 0 && rule.count > 0;
             return fmt::format("{} per {}", rule.item, per_text(rule.per)) +

@@ -22,7 +22,7 @@ HeldBatches::HeldBatches(const check::Model& model, check::Day on) : model_(mode
             const Lot& lot = lots.lots[id];
             const Exact ml = usable(lot);
             if (ml <= 0) continue;
-            Batch batch{{}, ml, false};
+            Batch batch{.last = {}, .ml = ml, .at_first = ml};
             const check::LogEntry& line = model.log[lot.line];
             if (line.what == check::LogEntry::What::mixed)
                 batch.last = use_by(model.sections[what.solution], line.day, 0).day;
@@ -41,8 +41,16 @@ Exact HeldBatches::take(check::Id solution, check::Day day, const Exact& ml) {
         const Exact taken = std::min(batch.ml, wanting);
         batch.ml -= taken;
         wanting -= taken;
+        if (batch.ml <= 0) batch.emptied = day;
     }
     return ml - wanting;
+}
+
+std::vector<HeldBatches::Standing> HeldBatches::standing() const {
+    std::vector<Standing> all;
+    for (const auto& [solution, batches] : batches_)
+        for (const Batch& batch : batches) all.push_back({batch.at_first, batch.too_old ? batch.last : batch.emptied});
+    return all;
 }
 
 std::vector<std::string> HeldBatches::passed_over() const {

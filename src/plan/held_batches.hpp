@@ -21,13 +21,22 @@ class HeldBatches {
     /// As much of the ml as may be used on that day; gives what was taken.
     check::Exact take(check::Id solution, check::Day day, const check::Exact& ml);
 
+    /// A batch that stands there: how much there was of it at first, and the day on which the last of it was taken;
+    /// none where some is left.
+    struct Standing {
+        check::Exact ml;
+        std::optional<check::Day> emptied;
+    };
+    [[nodiscard]] std::vector<Standing> standing() const;
+
     /// Which batches were passed over since they would have been too old.
     [[nodiscard]] std::vector<std::string> passed_over() const;
 
   private:
     struct Batch {
         std::optional<check::Day> last;
-        check::Exact ml;
+        check::Exact ml, at_first;
+        std::optional<check::Day> emptied{};
         bool too_old = false;  ///< for a day on which it was wanted
     };
 

@@ -81,7 +81,9 @@ class Replay {
     void apply(LineId line) {
         const LogEntry& entry = model_.log[line];
         lots.begin(line);
-        if (entry.what == LogEntry::What::discarded && !entry.grams && !entry.ml)
+        if (entry.batch)
+            discard_batch(entry);
+        else if (entry.what == LogEntry::What::discarded && !entry.grams && !entry.ml)
             discard_all(entry);
         else if (entry.solution != check::none)
             apply_solution(entry);
@@ -142,6 +144,17 @@ class Replay {
         }
     }
 
+    void discard_batch(const LogEntry& entry) {
+        const auto of_day = std::ranges::equal_range(model_.log, *entry.batch, {}, &LogEntry::day);
+        const auto first = static_cast<LineId>(of_day.begin() - model_.log.begin());
+        const auto end = static_cast<LineId>(of_day.end() - model_.log.begin());
+        for (const Stocked& what : lots.known_of(entry)) {
+            const Exact there = lots.held_of(what, first, end);
+            const Exact wanted = entry.ml.value_or(entry.grams.value_or(there));
+            lots.lack(what, wanted - lots.take_of(what, first, end, wanted, &Account::discarded), &Account::discarded);
+        }
+    }
+
     void discard_all(const LogEntry& entry) {
         for (const Stocked& what : lots.known_of(entry)) {
             lots.take(what, lots.held(what), &Account::discarded);
@@ -179,9 +192,16 @@ class Replay {
         if (!ml)
             lots.take(bath, section.makes_ml, &Account::processed);
         else if (!one_shot && !lots.held(bath).is_zero())
-            lots.spend(entry.solution, *ml, entry.uses);
+            spend(entry, *ml);
         else
             mix_at_once(entry.solution, *ml - lots.take(bath, *ml, &Account::processed));
+    }
+
+    /// What goes over into the next bath is made up by the replenisher, where there is one.
+    void spend(const LogEntry& entry, const Exact& ml) {
+        lots.spend(entry.solution, ml, entry.uses, lengthening(model_, entry.solution, entry.uses));
+        if (model_.sections[entry.solution].replenish) return;
+        lots.take({.solution = entry.solution}, carried_over(model_, entry.solution, entry.uses), &Account::processed);
     }
 
     /// What a `replenished` line names may be the bath or what is poured into it.

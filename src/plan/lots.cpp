@@ -114,14 +114,45 @@ void Lots::drain(Pile& pile, const Exact& measure) {
     while (rest > 0 && pile.oldest < pile.lots.size()) {
         Lot& lot = lots[pile.lots[pile.oldest]];
         const Exact part = std::min(lot.left, rest);
-        if (!part.is_zero()) {
-            pour(lot, part);
-            pourings.push_back({pile.lots[pile.oldest], part});
-        }
+        take_from(pile.lots[pile.oldest], part);
         rest -= part;
         if (lot.left.is_zero()) ++pile.oldest;
     }
     pile.held -= measure - rest;
+}
+
+void Lots::take_from(LotId id, const Exact& measure) {
+    if (measure.is_zero()) return;
+    pour(lots[id], measure);
+    pourings.push_back({id, measure});
+}
+
+Exact Lots::held_of(const Stocked& what, LineId first_line, LineId end_line) const {
+    Exact all;
+    const auto pile = piles.find(what);
+    if (pile == piles.end()) return all;
+    for (const LotId id : pile->second.lots)
+        if (lots[id].line >= first_line && lots[id].line < end_line) all += lots[id].left;
+    return all;
+}
+
+Exact Lots::take_of(const Stocked& what, LineId first_line, LineId end_line, const Exact& wanted, Exact Account::*to) {
+    const auto pile = piles.find(what);
+    if (pile == piles.end()) return {};
+    Exact rest = wanted;
+    for (const LotId id : pile->second.lots) {
+        Lot& lot = lots[id];
+        if (lot.line < first_line || lot.line >= end_line) continue;
+        const Exact part = std::min(lot.left, rest);
+        take_from(id, part);
+        lot.poured_off += part;
+        rest -= part;
+    }
+    const Exact taken = wanted - rest;
+    if (what.solution == check::none) take_own(stock, {what.ware, taken});
+    pile->second.held -= taken;
+    pile->second.account.*to += taken;
+    return taken;
 }
 
 /// What is poured out of a bath in use is as spent as what stays.
@@ -181,7 +212,7 @@ Exact Lots::refill(Pile& pile, const Exact& more) {
     for (std::size_t i = pile.oldest; i < pile.lots.size() && rest > 0; ++i) {
         Lot& lot = lots[pile.lots[i]];
         const Exact before = usable(lot);
-        const Exact part = std::min(lot.made - lot.left, rest);
+        const Exact part = std::min(lot.made - lot.poured_off - lot.left, rest);
         if (part <= 0) continue;
         lot.left += part;
         rest -= part;
@@ -196,12 +227,13 @@ Exact Lots::refill(Pile& pile, const Exact& more) {
 
 // ---- what is used and stays ----
 
-void Lots::spend(Id bath, const Exact& ml, const std::vector<check::Use>& uses) {
+void Lots::spend(Id bath, const Exact& ml, const std::vector<check::Use>& uses, const Lengthening& longer) {
     Pile& pile = piles[{.solution = bath}];
     pile.in_use = std::max(pile.in_use, pile.oldest);
     const auto is_last = [&] { return pile.in_use + 1 >= pile.lots.size(); };
     while (!is_last() && usable(lots[pile.lots[pile.in_use]]).is_zero()) ++pile.in_use;
     for (const auto& use : uses) add(lots[pile.lots[pile.in_use]].through, use);
+    lots[pile.lots[pile.in_use]].longer += longer;
     Exact rest = ml;
     while (rest > 0) {
         Lot& lot = lots[pile.lots[pile.in_use]];

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "stock.hpp"
+#include "uses.hpp"
 
 namespace scruple::plan {
 
@@ -41,6 +42,8 @@ struct Lot {
     check::Exact spent{};              ///< ml of `made` that take no more films, of a bath that is kept
     check::Exact replenished{};        ///< ml
     std::vector<Through> through{};    ///< of a bath that is kept
+    Lengthening longer{};              ///< what comes next, for what went through it
+    check::Exact poured_off{};         ///< by a line that names its day: no count brings it back
     std::uint32_t first = 0, end = 0;  ///< of the pourings that went into it
 };
 
@@ -95,13 +98,18 @@ class Lots {
     check::Exact take(const Stocked& what, const check::Exact& wanted, check::Exact Account::*to);
     /// The same of other forms and strengths of a chemical, in the measure of what was asked for.
     check::Exact take_others(const check::Model& model, const Amount& asked, check::Exact Account::*to);
+    /// The same of what certain lines put on the shelf, and for good.
+    check::Exact take_of(const Stocked& what, LineId first_line, LineId end_line, const check::Exact& wanted,
+                         check::Exact Account::*to);
+    [[nodiscard]] check::Exact held_of(const Stocked& what, LineId first_line, LineId end_line) const;
     void lack(const Stocked& what, const check::Exact& wanting, check::Exact Account::*to);
 
     void count(const Stocked& what, const check::Exact& counted);
 
     /// Films through a bath that is kept: so much of it is spent. What is past the capacity of all batches falls to
     /// the latest. There must be some of it.
-    void spend(check::Id bath, const check::Exact& ml, const std::vector<check::Use>& uses);
+    /// `longer` is what the next take longer for it.
+    void spend(check::Id bath, const check::Exact& ml, const std::vector<check::Use>& uses, const Lengthening& longer);
     void replenish(check::Id bath, const check::Exact& ml);
 
     [[nodiscard]] check::Exact held(const Stocked& what) const;
@@ -120,6 +128,7 @@ class Lots {
   private:
     Lot& put(const Stocked& what, const check::Exact& measure);
     void drain(Pile& pile, const check::Exact& measure);
+    void take_from(LotId id, const check::Exact& measure);
     check::Exact refill(Pile& pile, const check::Exact& more);
     void pour(Lot& lot, const check::Exact& measure);
     void add_usable(const Lot& lot, const check::Exact& before);

@@ -2,6 +2,7 @@
 #include "scruple/plan/mixing_days.hpp"
 
 #include <algorithm>
+#include <cstdint>
 #include <tuple>
 
 namespace scruple::plan {
@@ -21,7 +22,7 @@ bool better(const MixingDays& a, const MixingDays& b) {
     return a.days > b.days;
 }
 
-/// Where none of the days will do, the day itself.
+/// The latest that is not too late; where there is none, the day itself.
 Day latest_of(const std::vector<Day>& days, const MixingWindow& window) {
     const auto after = std::ranges::upper_bound(days, window.needed);
     return after == days.begin() ? window.needed : *std::prev(after);
@@ -91,14 +92,25 @@ class DaySearch {
         }
     }
 
+    /// On the chosen days: anew as late as may be, whenever what was mixed last is too old.
+    [[nodiscard]] std::int64_t fewest_mixings(const MixingNeeds& need) const {
+        std::int64_t mixings = 0;
+        Day last = 0;
+        for (const auto& window : need.windows) {
+            if (mixings > 0 && last >= window.earliest) continue;
+            last = latest_of(chosen_, window);
+            ++mixings;
+        }
+        return mixings;
+    }
+
     void judge() {
         MixingDays found{chosen_, 0, 0, true};
+        for (const auto& need : needs_) found.mixings += fewest_mixings(need);
+        if (!best_.days.empty() && found.mixings > best_.mixings) return;
         for (const auto& need : needs_) {
             const auto mixed = mixed_for(need, chosen_);
-            for (std::size_t i = 0; i < mixed.size(); ++i) {
-                if (i == 0 || mixed[i] != mixed[i - 1]) ++found.mixings;
-                found.waiting += need.windows[i].needed - mixed[i];
-            }
+            for (std::size_t i = 0; i < mixed.size(); ++i) found.waiting += need.windows[i].needed - mixed[i];
         }
         if (best_.days.empty() || better(found, best_)) best_ = std::move(found);
     }
@@ -112,17 +124,74 @@ class DaySearch {
     std::int64_t sets_ = 0;
 };
 
+/// Of the days those on which to mix each window, by what all windows up to it cost.
+class LeastWaiting {
+  public:
+    LeastWaiting(const MixingNeeds& needs, std::vector<Day> days) : windows_(needs.windows), days_(std::move(days)) {
+        for (const auto& window : windows_)
+            if (latest_of(days_, window) < window.earliest) days_.push_back(window.needed);
+        std::ranges::sort(days_);
+        days_.erase(std::unique(days_.begin(), days_.end()), days_.end());
+    }
+
+    std::vector<Day> run() {
+        Row before;
+        for (std::size_t i = 0; i < windows_.size(); ++i) before = step(i, before);
+        std::vector<Day> mixed(windows_.size());
+        if (mixed.empty()) return mixed;
+        std::size_t at = 0;
+        for (std::size_t day = 1; day < days_.size(); ++day)
+            if (no_worse(before[day], before[at])) at = day;
+        for (std::size_t i = windows_.size(); i-- > 0;) {
+            mixed[i] = days_[at];
+            at = came_from_[i * days_.size() + at];
+        }
+        return mixed;
+    }
+
+  private:
+    using Cost = std::pair<std::int64_t, std::int64_t>;  ///< mixings, days of waiting
+    using Row = std::vector<Cost>;
+    static constexpr Cost impossible{INT64_MAX, 0};
+
+    static bool no_worse(const Cost& a, const Cost& b) { return a <= b && a != impossible; }
+
+    Row step(std::size_t i, const Row& before) {
+        Row costs(days_.size(), impossible);
+        came_from_.resize((i + 1) * days_.size());
+        Cost earlier = impossible;
+        std::size_t cheapest = 0;
+        for (std::size_t day = 0; day < days_.size(); ++day) {
+            const bool will_do = windows_[i].earliest <= days_[day] && days_[day] <= windows_[i].needed;
+            Cost cost = i == 0                  ? Cost{1, 0}
+                        : earlier == impossible ? impossible
+                                                : Cost{earlier.first + 1, earlier.second};
+            std::size_t from = cheapest;
+            if (i > 0 && no_worse(before[day], cost)) {
+                cost = before[day];
+                from = day;
+            }
+            if (will_do && cost != impossible) {
+                costs[day] = {cost.first, cost.second + windows_[i].needed - days_[day]};
+                came_from_[i * days_.size() + day] = from;
+            }
+            if (i > 0 && no_worse(before[day], earlier)) {
+                earlier = before[day];
+                cheapest = day;
+            }
+        }
+        return costs;
+    }
+
+    const std::vector<MixingWindow>& windows_;
+    std::vector<Day> days_;
+    std::vector<std::size_t> came_from_;
+};
+
 }  // namespace
 
 std::vector<Day> mixed_for(const MixingNeeds& needs, const std::vector<Day>& days) {
-    std::vector<Day> chosen;
-    for (const auto& window : needs.windows) {
-        if (!chosen.empty() && chosen.back() >= window.earliest) continue;
-        chosen.push_back(latest_of(days, window));
-    }
-    std::vector<Day> mixed;
-    for (const auto& window : needs.windows) mixed.push_back(latest_of(chosen, window));
-    return mixed;
+    return LeastWaiting(needs, days).run();
 }
 
 MixingDays fewest_mixing_days(const std::vector<MixingNeeds>& needs) {

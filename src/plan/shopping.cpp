@@ -73,8 +73,10 @@ ShoppingList shopping_list(const Model& model, check::Id plan) {
     Stock stock = stock_on(model, days.front(), list.warnings);
     const auto offers = all_offers(model);
     const auto wanted = wanted_by(model, month, list.warnings);
-    list.waste = waste_of(model, wanted);
-    buy(model, mix_down(model, wanted, stock, offers, list), stock, offers, list);
+    const MixPlan mixing = plan_mixing(model, wanted, days.front(), check::none);
+    for (const auto& note : mixing.notes) list.warnings.push_back(note);
+    list.waste = waste_of(model, wanted, mixing);
+    buy(model, mix_down(model, wanted, mixing, stock, offers, list), stock, offers, list);
     if (!offers.empty()) list.use_costs = use_costs(model, month, offers, offers.front().price->price.currency);
     return list;
 }

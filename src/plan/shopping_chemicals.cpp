@@ -50,6 +50,7 @@ class Buyer {
         row.need.name = model_.chemicals[ware.chemical].name;
         row.need.form_name = wanted.grade.empty() ? form_words(model_, ware) : std::string(wanted.grade);
         row.need.needed = rounded_up(wanted.amount.measure, ware.by_volume);
+        if (const auto& keeps = model_.chemicals[ware.chemical].keeps) row.need.keeps = keeps->text;
         row.need.because = wanted.because;
         return row;
     }

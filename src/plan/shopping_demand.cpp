@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "capacity.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "shopping_steps.hpp"
 #include "uses.hpp"
@@ -46,8 +47,11 @@ class Demand {
     void add_day(Day day, Id bath, const std::vector<Use>& uses) {
         first_use_.try_emplace(bath, day);
         add(bath, day, bath_draws(model_, bath, uses, warnings_));
-        auto& fill = fills_[bath];
-        fill = std::max(fill, fill_of(model_, bath, uses));
+        const Exact fill = fill_of(model_, bath, uses);
+        if (model_.sections[bath].replenish)
+            fills_[bath] = std::max(fills_[bath], fill);
+        else if (!says(check::capacity_of(model_, bath), check::CapacityRule::What::one_shot))
+            entry_for(bath).days[day] = {fill, carried_over(model_, bath, uses), uses};
         const TopUp more = top_up(model_, bath, uses, warnings_);
         if (more.solution == check::none) return;
         entry_for(bath);
@@ -56,7 +60,6 @@ class Demand {
     }
 
     std::vector<Wanted> settle() {
-        for (const auto& [bath, fill] : fills_) raise_to_fill(bath, fill);
         for (const auto& [bath, ml] : topped_up_) keep_replenished(bath, ml);
         return std::move(wanted_);
     }
@@ -65,7 +68,7 @@ class Demand {
     Wanted& entry_for(Id solution) {
         const auto found = std::ranges::find(wanted_, solution, &Wanted::solution);
         if (found != wanted_.end()) return *found;
-        return wanted_.emplace_back(Wanted{solution, {}, {}, {}});
+        return wanted_.emplace_back(Wanted{.solution = solution, .ml = {}, .because = {}});
     }
 
     void add(Id solution, Day day, const std::vector<Draw>& draws) {
@@ -75,16 +78,6 @@ class Demand {
             wanted.by_day[day] += draw.ml;
             wanted.because.push_back(fmt::format("{} on {}: {}", draw.what, day_text(day), draw.how));
         }
-    }
-
-    /// Little use of a bath that is kept still needs a tank full of it.
-    void raise_to_fill(Id bath, const Exact& fill) {
-        if (model_.sections[bath].replenish) return;
-        Wanted& wanted = entry_for(bath);
-        if (wanted.ml >= fill) return;
-        wanted.by_day[first_use_.at(bath)] += fill - wanted.ml;
-        wanted.ml = fill;
-        wanted.because.push_back(fmt::format("{} at once, to fill the tank", volume_words(fill)));
     }
 
     /// A replenished bath is mixed once, and anew when it has been given as much as it may get.
@@ -110,6 +103,13 @@ class Demand {
 };
 
 }  // namespace
+
+Day first_day(const check::Plan& plan) {
+    std::optional<Day> first;
+    for (const auto& entry : plan.entries)
+        for (const Day day : entry.days) first = std::min(first.value_or(day), day);
+    return first.value_or(0);
+}
 
 std::vector<Wanted> wanted_by(const Model& model, const check::Plan& plan, std::vector<std::string>& warnings) {
     Demand demand(model, warnings);

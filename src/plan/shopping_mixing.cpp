@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// From solutions wanted, less what is on hand of them, to the chemicals in them.
+// From the solutions that are mixed to the chemicals in them.
 #include <algorithm>
 #include <map>
 
@@ -14,35 +14,32 @@ using check::Model;
 
 namespace {
 
-/// Goes down from solution to solution, each once all that use it have said how much they take.
+/// Goes down from solution to solution, each once all that use it have said what for.
 class Mixer {
   public:
-    Mixer(const Model& model, Stock& stock, const std::vector<Offer>& offers, ShoppingList& list)
-        : model_(model), stock_(stock), offers_(offers), list_(list) {}
+    Mixer(const Model& model, const MixPlan& mixing, const Stock& stock, const std::vector<Offer>& offers,
+          ShoppingList& list)
+        : model_(model), mixing_(mixing), stock_(stock), offers_(offers), list_(list) {}
 
     std::vector<ChemicalWanted> run(const std::vector<Wanted>& wanted) {
-        std::vector<Id> baths;
-        for (const auto& bath : wanted) {
-            needs_[bath.solution] = {bath.ml, bath.because};
-            baths.push_back(bath.solution);
-        }
-        for (const Id solution : in_order_of_making(model_, baths)) settle(solution);
+        for (const auto& bath : wanted) because_[bath.solution] = bath.because;
+        for (const auto& mixed : mixing_.solutions) settle(mixed);
         return std::move(chemicals_);
     }
 
   private:
-    struct Need {
-        Exact ml;
-        std::vector<std::string> because;
-    };
-
-    void settle(Id solution) {
-        Need& need = needs_[solution];
-        if (need.ml.is_zero()) return;
-        const Exact on_hand = held(stock_, solution);
-        const Exact to_mix = need.ml - take_solution(stock_, solution, need.ml);
-        list_.solutions.push_back({solution, check::shown_name(model_, solution), rounded_up(need.ml, true),
-                                   rounded_down(on_hand, true), rounded_up(to_mix, true), need.because});
+    void settle(const MixedSolution& mixed) {
+        const Id solution = mixed.solution;
+        auto& because = because_[solution];
+        Exact to_mix;
+        for (const auto& batch : mixed.batches) {
+            to_mix += batch.ml;
+            if (!batch.raised.empty()) because.push_back(batch.raised);
+        }
+        const Exact needed = mixed.held + to_mix;
+        if (needed.is_zero()) return;
+        list_.solutions.push_back({solution, check::shown_name(model_, solution), rounded_up(needed, true),
+                                   rounded_down(held(stock_, solution), true), rounded_up(to_mix, true), because});
         if (to_mix.is_zero()) return;
         const auto made_of = ingredients_of(model_, solution, to_mix, {&stock_, &offers_});
         for (const auto& warning : made_of.warnings) say_once(list_.warnings, warning);
@@ -55,9 +52,7 @@ class Mixer {
             want(ingredient, whose);
             return;
         }
-        Need& need = needs_[ingredient.solution];
-        need.ml += ingredient.ml;
-        need.because.push_back(whose + ": " + volume_words(ingredient.ml));
+        because_[ingredient.solution].push_back(whose + ": " + volume_words(ingredient.ml));
     }
 
     void want(const Ingredient& ingredient, const std::string& whose) {
@@ -84,18 +79,19 @@ class Mixer {
     }
 
     const Model& model_;
-    Stock& stock_;
+    const MixPlan& mixing_;
+    const Stock& stock_;
     const std::vector<Offer>& offers_;
     ShoppingList& list_;
-    std::map<Id, Need> needs_;
+    std::map<Id, std::vector<std::string>> because_;
     std::vector<ChemicalWanted> chemicals_;
 };
 
 }  // namespace
 
-std::vector<ChemicalWanted> mix_down(const Model& model, const std::vector<Wanted>& wanted, Stock& stock,
-                                     const std::vector<Offer>& offers, ShoppingList& list) {
-    return Mixer(model, stock, offers, list).run(wanted);
+std::vector<ChemicalWanted> mix_down(const Model& model, const std::vector<Wanted>& wanted, const MixPlan& mixing,
+                                     const Stock& stock, const std::vector<Offer>& offers, ShoppingList& list) {
+    return Mixer(model, mixing, stock, offers, list).run(wanted);
 }
 
 }  // namespace scruple::plan

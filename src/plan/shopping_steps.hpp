@@ -2,28 +2,18 @@
 // The three steps of a shopping list: solutions, chemicals, purchases.
 #pragma once
 
-#include <map>
 #include <vector>
 
+#include "mix_plan.hpp"
 #include "offers.hpp"
 #include "scruple/plan/shopping.hpp"
 #include "stock.hpp"
 
 namespace scruple::plan {
 
-/// A solution that the plan asks for, and why.
-struct Wanted {
-    check::Id solution = check::none;
-    check::Exact ml;
-    std::vector<std::string> because;
-    std::map<check::Day, check::Exact> by_day{};  ///< the same ml, by the day on which they must be there
-};
-
-/// What the days of the plan take of each bath and replenisher, in the order of first use.
-[[nodiscard]] std::vector<Wanted> wanted_by(const check::Model& model, const check::Plan& plan,
-                                            std::vector<std::string>& warnings);
-
-[[nodiscard]] std::vector<WasteRow> waste_of(const check::Model& model, const std::vector<Wanted>& wanted);
+/// What the baths of the plan hold when they are poured off.
+[[nodiscard]] std::vector<WasteRow> waste_of(const check::Model& model, const std::vector<Wanted>& wanted,
+                                             const MixPlan& mixing);
 
 /// A chemical that the solutions ask for, in the form in which they do.
 struct ChemicalWanted {
@@ -32,9 +22,10 @@ struct ChemicalWanted {
     std::vector<std::string> because;
 };
 
-/// Down from the baths, each solution less what is on hand of it; fills `list.solutions`.
+/// Down from the baths, what is mixed of each; fills `list.solutions`.
 [[nodiscard]] std::vector<ChemicalWanted> mix_down(const check::Model& model, const std::vector<Wanted>& wanted,
-                                                   Stock& stock, const std::vector<Offer>& offers, ShoppingList& list);
+                                                   const MixPlan& mixing, const Stock& stock,
+                                                   const std::vector<Offer>& offers, ShoppingList& list);
 
 /// One chemical on its way to a row of the list.
 struct ShoppingRow {

@@ -18,7 +18,7 @@ std::string kind_of(const Model& model, Id solution) {
     return std::string(model.recipes[recipe].is_a);
 }
 
-struct Kind {
+struct WasteKind {
     std::string name;
     bool silver = false;
     check::Exact ml;
@@ -26,16 +26,17 @@ struct Kind {
 
 }  // namespace
 
-std::vector<WasteRow> waste_of(const Model& model, const std::vector<Wanted>& wanted) {
-    std::vector<Kind> kinds;
+std::vector<WasteRow> waste_of(const Model& model, const std::vector<Wanted>& wanted, const MixPlan& mixing) {
+    std::vector<WasteKind> kinds;
     for (const auto& bath : wanted) {
-        Kind kind{kind_of(model, bath.solution), fixes(model, bath.solution), 0};
+        WasteKind kind{kind_of(model, bath.solution), fixes(model, bath.solution), 0};
         auto at = std::ranges::find_if(
-            kinds, [&](const Kind& other) { return other.name == kind.name && other.silver == kind.silver; });
+            kinds, [&](const WasteKind& other) { return other.name == kind.name && other.silver == kind.silver; });
         if (at == kinds.end()) at = kinds.insert(at, std::move(kind));
         at->ml += bath.ml;
+        for (const auto& batch : mixing.of(bath.solution)->batches) at->ml += batch.beyond;
     }
-    std::ranges::stable_sort(kinds, std::greater{}, &Kind::silver);
+    std::ranges::stable_sort(kinds, std::greater{}, &WasteKind::silver);
     std::vector<WasteRow> rows;
     rows.reserve(kinds.size());
     for (const auto& kind : kinds) rows.push_back({kind.name, rounded_up(kind.ml, true), kind.silver});

@@ -91,8 +91,23 @@ void say_age(const Model& model, const Lot& lot, Day on, StockLot& row) {
     if (std::string late = days_past(model, lot, on); !late.empty()) row.warnings.push_back(std::move(late));
 }
 
+void say_how_long_a_jar_keeps(const Model& model, const Lot& lot, Day on, StockLot& row) {
+    const auto& keeps = model.chemicals[lot.what.ware.chemical].keeps;
+    if (!keeps) return;
+    if (row.how == StockLot::How::counted) {
+        row.use_by_because = "the log does not say when it came";
+        return;
+    }
+    row.use_by = last_day(model.log[lot.line].day, keeps->seconds.low, keeps->text);
+    row.use_by_because = keeps->text;
+    if (*row.use_by < on)
+        row.warnings.push_back(
+            fmt::format("past its use-by date of {} by {}", day_text(*row.use_by), days_words(on - *row.use_by)));
+}
+
 void say_use(const Model& model, const Lot& lot, StockLot& row) {
     for (const Through& through : lot.through) row.through.push_back(through_words(through));
+    if (lot.longer.any()) row.longer = longer_words(lot.longer);
     row.percent_used = percent_used(model, lot);
     if (!row.percent_used || *row.percent_used < 100) return;
     const bool is_past = *row.percent_used > 100;
@@ -117,7 +132,10 @@ StockLot stock_lot(const Model& model, const Lot& lot, Day on) {
     row.left = stocked_figure(lot.what, lot.left);
     row.made = stocked_figure(lot.what, lot.made);
     row.days_old = on - line.day;
-    if (lot.what.solution == check::none) return row;
+    if (lot.what.solution == check::none) {
+        say_how_long_a_jar_keeps(model, lot, on, row);
+        return row;
+    }
     say_age(model, lot, on, row);
     say_use(model, lot, row);
     return row;

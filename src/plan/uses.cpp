@@ -111,7 +111,12 @@ TopUp top_up(const Model& model, Id bath, const std::vector<Use>& uses, std::vec
     if (!replenish) return {};
     TopUp result{replenisher_of(model, bath), {}};
     for (const auto& use : uses) {
-        if (const auto volume = volume_for(replenish->ml, replenish->per, use))
+        auto volume = volume_for(replenish->ml, replenish->per, use);
+        const Exact carried = carried_over(model, bath, {use});
+        if (volume && carried > volume->ml)
+            volume = Measured{carried, fmt::format("{} go over into the next bath, which is more than {}",
+                                                   plain_ml(carried).with_unit(), volume->how)};
+        if (volume)
             result.draws.push_back({volume->ml, std::string(use.text), volume->how});
         else
             say_once(warnings, fmt::format("how much {} {} take is not known, and it is not counted",
@@ -126,6 +131,35 @@ Exact fill_of(const Model& model, Id bath, const std::vector<Use>& uses) {
     for (const auto& use : uses)
         if (const auto volume = by_volume_lines(model, bath, use, false)) fill += volume->ml;
     return fill;
+}
+
+Exact carried_over(const Model& model, Id bath, const std::vector<Use>& uses) {
+    Exact carried;
+    for (const auto& use : uses)
+        if (const auto* rule = nearest_rule(model, bath, use, What::carried))
+            if (const auto volume = volume_for(rule->ml, rule->per, use)) carried += volume->ml;
+    return carried;
+}
+
+Lengthening lengthening(const Model& model, Id bath, const std::vector<Use>& uses) {
+    Lengthening longer;
+    if (model.sections[bath].replenish) return longer;
+    for (const auto& use : uses) {
+        const auto* rule = nearest_rule(model, bath, use, What::longer);
+        if (rule == nullptr) continue;
+        const auto times = times_of(rule->per, use);
+        if (!times) continue;
+        longer.percent += rule->percent * *times;
+        longer.seconds += rule->seconds * *times;
+    }
+    return longer;
+}
+
+std::string longer_words(const Lengthening& longer) {
+    std::string words;
+    if (longer.percent > 0) words = plain(longer.percent, "%").with_unit();
+    if (longer.seconds > 0) words += (words.empty() ? "" : " and ") + plain(longer.seconds, "s").with_unit();
+    return words + " longer";
 }
 
 std::vector<Drawn> drawn_for(const Model& model, Id bath, const std::vector<Use>& uses,

@@ -36,6 +36,23 @@ struct TopUp {
 /// states a volume. 0 for a one-shot bath.
 [[nodiscard]] check::Exact fill_of(const check::Model& model, check::Id bath, const std::vector<check::Use>& uses);
 
+/// ml of a bath that films and sheets take along into the next one; 0 where its recipe does not say.
+[[nodiscard]] check::Exact carried_over(const check::Model& model, check::Id bath, const std::vector<check::Use>& uses);
+
+/// How much longer a bath that is kept takes after so much has gone through it.
+struct Lengthening {
+    check::Exact percent, seconds;
+    [[nodiscard]] bool any() const { return percent > 0 || seconds > 0; }
+    Lengthening& operator+=(const Lengthening& more) {
+        percent += more.percent;
+        seconds += more.seconds;
+        return *this;
+    }
+};
+[[nodiscard]] Lengthening lengthening(const check::Model& model, check::Id bath, const std::vector<check::Use>& uses);
+/// `40 % longer`, `90 s longer`, `40 % and 90 s longer`
+[[nodiscard]] std::string longer_words(const Lengthening& longer);
+
 [[nodiscard]] check::Exact sum_of(const std::vector<Draw>& draws);
 
 }  // namespace scruple::plan

@@ -9,6 +9,9 @@ namespace scruple::syntax {
 // ---- logs ------------------------------------------------------------------------------------
 
 template <>
+struct action<rule::first_date> : keeps_piece<&Pieces::first_date, &Pieces::date> {};
+
+template <>
 struct action<rule::stock> {
     static void apply0(Draft& draft) {
         draft.last.of = {draft.last.name, draft.last.form};
@@ -30,10 +33,11 @@ struct action<rule::price> {
 
 inline LogEntry entry_of_stock(Draft& draft, LogEntry::What what) {
     return {.what = what,
-            .date = draft.last.date,
+            .date = draft.last.first_date,
             .of = draft.last.of,
             .quantity = draft.add<&Tree::quantities>(draft.last.first),
             .items = {},
+            .batch = draft.gathered().batch,
             .in_or_from = draft.gathered().partner,
             .price = draft.gathered().price};
 }
@@ -59,12 +63,17 @@ struct action<rule::moved> {
 };
 
 template <>
+struct action<rule::batch_of> {
+    static void apply0(Draft& draft) { draft.gather().batch = draft.add<&Tree::dates>(draft.last.date); }
+};
+template <>
 struct action<rule::discarded_all> {
     static void apply0(Draft& draft) {
         draft.last.entry = {.what = LogEntry::What::discarded,
-                            .date = draft.last.date,
-                            .of = draft.last.substance,
+                            .date = draft.last.first_date,
+                            .of = {draft.last.name, draft.last.form},
                             .items = {},
+                            .batch = draft.gathered().batch,
                             .in_or_from = {}};
     }
 };
@@ -72,7 +81,7 @@ template <>
 struct action<rule::processed> {
     static void apply0(Draft& draft) {
         draft.last.entry = {.what = LogEntry::What::processed,
-                            .date = draft.last.date,
+                            .date = draft.last.first_date,
                             .of = {},
                             .items = draft.gathered().list,
                             .in_or_from = draft.last.name};
@@ -95,8 +104,6 @@ struct action<rule::weekday> {
 };
 template <>
 struct action<rule::each_day> : keeps_span<&Pieces::keyword> {};
-template <>
-struct action<rule::first_date> : keeps_piece<&Pieces::first_date, &Pieces::date> {};
 
 template <>
 struct action<rule::plan_entry> : takes_back<rule::plan_entry> {

@@ -40,7 +40,7 @@ struct action<rule::keeping> {
 };
 template <>
 struct action<rule::keeps> {
-    static void apply0(Draft& draft) { draft.commit(Keeps{draft.gathered().list}); }
+    static void apply0(Draft& draft) { draft.commit(Keeps{draft.gathered().list, draft.gathered().source}); }
 };
 
 template <>
@@ -92,10 +92,10 @@ struct action<rule::items_per> {
         add_capacity(draft, item);
     }
 };
-template <>
-struct action<rule::volume_per> {
+template <CapacityItem::What What>
+struct lists_quantity_per {
     static void apply0(Draft& draft) {
-        auto item = capacity_item(CapacityItem::What::volume_per);
+        auto item = capacity_item(What);
         item.at_least = draft.gathered().at_least;
         item.quantity = draft.add<&Tree::quantities>(draft.last.first);
         item.of = draft.gathered().volume_of;
@@ -103,6 +103,12 @@ struct action<rule::volume_per> {
         add_capacity(draft, item);
     }
 };
+template <>
+struct action<rule::volume_per> : lists_quantity_per<CapacityItem::What::volume_per> {};
+template <>
+struct action<rule::carried_per> : lists_quantity_per<CapacityItem::What::carried> {};
+template <>
+struct action<rule::longer_per> : lists_quantity_per<CapacityItem::What::longer> {};
 template <>
 struct action<rule::capacity_from> {
     static void apply0(Draft& draft) {
@@ -231,8 +237,15 @@ struct action<rule::dropper> {
 };
 
 template <>
+struct action<rule::bottle_count> {
+    static void apply0(Draft& draft) { draft.gather().bottle_count = draft.last.number; }
+};
+template <>
 struct action<rule::bottle> {
-    static void apply0(Draft& draft) { draft.append<&Tree::quantities>(draft.gather().list, draft.last.quantity); }
+    static void apply0(Draft& draft) {
+        draft.append<&Tree::bottles>(draft.gather().list, Bottle{draft.gathered().bottle_count, draft.last.quantity});
+        draft.gather().bottle_count = {};
+    }
 };
 template <>
 struct action<rule::bottles> {

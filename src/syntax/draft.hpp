@@ -12,10 +12,11 @@ namespace scruple::syntax {
 struct Gathered {
     Slice list;  ///< what the statement is a list of: items, terms, substances, parts …
     Slice left_terms, names, ranges, details, ph_bounds;
-    Index at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere,
+    Index batch = nowhere, at = nowhere, range = nowhere, strength = nowhere, per_quantity = nowhere, at_most = nowhere,
           met_least = nowhere, price = nowhere, free_over = nowhere;
     Index enthalpy = nowhere, heat_capacity = nowhere, give_or_take = nowhere, in_air = nowhere;
     Per per, first_per;
+    Number bottle_count;
     Name source, partner, volume_of, because, said;
     Span when, colon_ratio;
     Substance per_substance;

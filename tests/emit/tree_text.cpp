@@ -93,6 +93,7 @@ class Teller {
     void put(const Money& it) { tell_all(it.value, it.currency); }
     void put(const Date& it) { tell_all(it.year, it.month, it.day); }
     void put(const Keeping& it) { tell_all(it.time, it.when); }
+    void put(const Bottle& it) { tell_all(it.count, it.size); }
     void put(const CapacityItem& it) {
         tell_all(it.what, it.at_least);
         at(tree_.quantities, it.quantity);
@@ -108,7 +109,10 @@ class Teller {
 
     void tell(const Heading& it) { tell_all(it.block, it.bad, it.title); }
     void tell(const Words& it) { tell_all(it.of, it.text); }
-    void tell(const Keeps& it) { run(tree_.keepings, it.items); }
+    void tell(const Keeps& it) {
+        run(tree_.keepings, it.items);
+        put(it.source);
+    }
     void tell(const UseWithin& it) { at(tree_.quantities, it.quantity); }
     void tell(const Capacity& it) { run(tree_.capacity_items, it.items); }
     void tell(const Variants& it) { run(tree_.names, it.names); }
@@ -212,7 +216,7 @@ class Teller {
         put(it.of);
         at(tree_.quantities, it.quantity);
     }
-    void tell(const Bottles& it) { run(tree_.quantities, it.sizes); }
+    void tell(const Bottles& it) { run(tree_.bottles, it.items); }
     void tell(const Postage& it) {
         at(tree_.sums, it.charge);
         at(tree_.sums, it.free_over);
@@ -239,6 +243,7 @@ class Teller {
         tell_all(it.what, it.date, it.of);
         at(tree_.quantities, it.quantity);
         run(tree_.items, it.items);
+        at(tree_.dates, it.batch);
         put(it.in_or_from);
         at(tree_.sums, it.price);
     }

@@ -2,6 +2,8 @@
 // A calendar of mixing from recipe text. Recipes are invented; days are those of the calendar.
 #include "scruple/plan/mixing_calendar.hpp"
 
+#include <algorithm>
+
 #include "shopping_workspace.hpp"
 
 namespace scruple::test {
@@ -55,12 +57,128 @@ TEST_CASE("what is on hand is used up to its last day and not after it") {
 }
 
 TEST_CASE("bottles leave the least air, and are the fewest that do") {
-    const std::vector<check::Exact> sizes{100, 250, 500, 1000};
+    using Bottles = std::vector<check::Bottle>;
+    const Bottles sizes{{100, {}}, {250, {}}, {500, {}}, {1000, {}}};
     using Rows = std::vector<std::pair<std::int64_t, check::Exact>>;
     CHECK(plan::bottles_for(950, sizes) == Rows{{1, 500}, {1, 250}, {2, 100}});
     CHECK(plan::bottles_for(2000, sizes) == Rows{{2, 1000}});
     CHECK(plan::bottles_for(40, sizes) == Rows{{1, 100}});
     CHECK(plan::bottles_for(40, {}).empty());
+    const Bottles few{{100, 1}, {500, 2}};
+    CHECK(plan::bottles_for(950, few) == Rows{{2, 500}});
+    CHECK(plan::bottles_for(1050, few) == Rows{{2, 500}, {1, 100}});
+    CHECK(plan::bottles_for(1101, few).empty());
+}
+
+/// Two solutions of 1.2 l each for the month, both of which last, on three days.
+std::string two_for_a_month(const std::string& bottles) {
+    const std::string recipe = R"(
+    keeps    6 months
+    capacity one-shot, 100 ml per film 135
+    water                        700 ml
+    sodium sulfite (anhydrous)   100 g
+    water to make                1 l
+)";
+    return "recipe Plover" + recipe + "\nrecipe Dunlin" + recipe + R"(
+process p
+    Plover   5 min
+    Dunlin   5 min
+
+plan one
+    2026-12-01   4 films 135 through p
+    2026-12-08   4 films 135 through p
+    2026-12-20   4 films 135 through p
+
+bench b
+    bottle )" +
+           bottles + "\n";
+}
+
+struct MixedOn {
+    std::string day, name, volume;
+    friend bool operator==(const MixedOn&, const MixedOn&) = default;
+};
+
+std::vector<MixedOn> mixed_on(const plan::MixingCalendar& calendar) {
+    std::vector<MixedOn> all;
+    for (const auto& day : calendar.days)
+        for (const auto& mixing : day.mixings)
+            all.push_back({plan::day_text(day.day), mixing.name, shown(mixing.volume)});
+    std::ranges::sort(all, {}, [](const MixedOn& one) { return std::pair(one.day, one.name); });
+    return all;
+}
+
+TEST_CASE("what the bottles of the bench do not hold is mixed when there is room") {
+    const auto calendar = [](const std::string& bottles) {
+        const Workspace workspace(two_for_a_month(bottles));
+        return plan::mixing_calendar(workspace.model(), 0, 0);
+    };
+    using All = std::vector<MixedOn>;
+    // 12 × 100 ml of each.
+    const All at_once{{"2026-12-01", "Dunlin", "1200 ml"}, {"2026-12-01", "Plover", "1200 ml"}};
+    CHECK(mixed_on(calendar("1.2 l")) == at_once);
+    CHECK(mixed_on(calendar("2 of 1.2 l")) == at_once);
+    CHECK(calendar("2 of 1.2 l").proven);
+    // One bottle: one of the two can be mixed ahead, the other only for the day. That is three days of weighing, with
+    // four mixings.
+    const auto tight = calendar("1.2 l, 1 of 2 l");
+    CHECK(mixed_on(tight) == at_once);
+    const auto scarce = calendar("1 of 1.2 l");
+    CHECK(mixed_on(scarce).size() == 4);
+    CHECK(scarce.weighing_days == 3);
+    CHECK_FALSE(scarce.proven);
+    CHECK(warns(scarce.notes, "since bottles are wanting"));
+    // No bottle holds what even one day leaves for the next: nothing is mixed ahead.
+    CHECK(mixed_on(calendar("1 of 50 ml")).size() == 6);
+}
+
+std::string reused(const std::string& facts) {
+    return "recipe Plover\n    keeps 6 months\n    capacity " + facts + R"(
+    water                        700 ml
+    sodium sulfite (anhydrous)   100 g
+    water to make                1 l
+
+process p
+    Plover   5 min
+
+plan one
+    2026-12-01   4 films 135 through p
+    2026-12-08   4 films 135 through p
+    2026-12-20   4 films 135 through p
+)";
+}
+
+const plan::Mixing& only_mixing(const plan::MixingCalendar& calendar) {
+    REQUIRE(calendar.days.size() == 1);
+    REQUIRE(calendar.days.front().mixings.size() == 1);
+    return calendar.days.front().mixings.front();
+}
+
+TEST_CASE("a tank is filled again each time although some of it has gone over into the next bath") {
+    const auto volume = [](const std::string& facts) {
+        const Workspace workspace(reused(facts));
+        return shown(only_mixing(plan::mixing_calendar(workspace.model(), 0, check::none)).volume);
+    };
+    // 12 films at 20 a litre are 600 ml.
+    CHECK(volume("reused, 20 films 135 per 1 l") == "600 ml");
+    // Four films at once ask for 4 × 250 ml.
+    CHECK(volume("reused, 20 films 135 per 1 l, 250 ml per film 135") == "1000 ml");
+    // Before the last four films, eight have taken 10 ml each: 1000 ml + 80 ml.
+    CHECK(volume("reused, 20 films 135 per 1 l, 250 ml per film 135, 10 ml carried over per film 135") == "1080 ml");
+    // What it may process is more than that.
+    CHECK(volume("reused, 10 films 135 per 1 l, 250 ml per film 135, 10 ml carried over per film 135") == "1200 ml");
+}
+
+TEST_CASE("times grow by what went through the same batch before") {
+    const Workspace workspace(reused("reused, 20 films 135 per 1 l, 5 % longer per film 135"));
+    const auto calendar = plan::mixing_calendar(workspace.model(), 0, check::none);
+    const auto& longer = only_mixing(calendar).longer;
+    REQUIRE(longer.size() == 2);
+    CHECK(longer[0] == "2026-12-08: 20\u00A0% longer");
+    CHECK(longer[1] == "2026-12-20: 40\u00A0% longer");
+    const Workspace by_time(reused("reused, 20 films 135 per 1 l, 15 s longer per film 135"));
+    CHECK(only_mixing(plan::mixing_calendar(by_time.model(), 0, check::none)).longer.front() ==
+          "2026-12-08: 60\u00A0s longer");
 }
 
 }  // namespace

@@ -79,7 +79,7 @@ std::vector<Day> days_of(const std::vector<MixingNeeds>& needs) {
     return {days.begin(), days.end()};
 }
 
-TEST_CASE("days and mixings are as few as any there are, of all sets of days") {
+TEST_CASE("days, mixings and waiting are the least there are, of all sets of days") {
     std::mt19937 random(20261201);
     for (int round = 0; round < 400; ++round) {
         const auto needs = invented(random, 1 + random() % 3, 4, 8, 6);
@@ -89,6 +89,7 @@ TEST_CASE("days and mixings are as few as any there are, of all sets of days") {
         CHECK(found.proven);
         CHECK(found.days.size() == std::get<0>(best));
         CHECK(found.mixings == std::get<1>(best));
+        CHECK(found.waiting == std::get<2>(best));
         CHECK(worth_of(needs, found.days).has_value());
     }
 }

@@ -2,6 +2,7 @@
 // What the log leaves on hand. Recipes and amounts are invented; each sum is written out.
 #include <chrono>
 
+#include "scruple/plan/calendar.hpp"
 #include "scruple/plan/stock_sheet.hpp"
 #include "shopping_workspace.hpp"
 
@@ -131,6 +132,71 @@ TEST_CASE("on shelf sets, discarded without an amount empties") {
     CHECK(shelf.of("sodium carbonate", "monohydrate") == 0);
     const Shelf emptied("    2026-11-02 on shelf    Heron part A 800 ml\n    2026-11-03 discarded   Heron part A\n");
     CHECK(emptied.of_solution("Heron part A") == 0);
+}
+
+TEST_CASE("discarded of a day pours off what that day put on the shelf and nothing else") {
+    const std::string two =
+        "    2026-11-02 received    sodium sulfite (anhydrous) 1 kg\n    2026-11-02 received    metol 100 g\n"
+        "    2026-11-03 mixed       Heron part A 1 l\n    2026-11-10 mixed       Heron part A 500 ml\n";
+    const auto left = [&](const std::string& line) {
+        std::vector<std::pair<std::string, std::string>> lots;
+        const Shelf some(two + line + "\n");
+        for (const auto& lot : some.sheet.solutions.front().lots)
+            lots.emplace_back(plan::day_text(lot.line.day), shown(lot.left));
+        return lots;
+    };
+    using Left = std::vector<std::pair<std::string, std::string>>;
+    CHECK(left("    2026-11-20 discarded Heron part A of 2026-11-10") == Left{{"2026-11-03", "1000 ml"}});
+    CHECK(left("    2026-11-20 discarded Heron part A of 2026-11-03") == Left{{"2026-11-10", "500 ml"}});
+    CHECK(left("    2026-11-20 discarded Heron part A 200 ml of 2026-11-10") ==
+          Left{{"2026-11-03", "1000 ml"}, {"2026-11-10", "300 ml"}});
+    // The oldest is taken first where no day is said.
+    CHECK(left("    2026-11-20 discarded Heron part A 200 ml") ==
+          Left{{"2026-11-03", "800 ml"}, {"2026-11-10", "500 ml"}});
+    // What was poured off does not come back by a count of what else there is.
+    CHECK(left("    2026-11-20 discarded Heron part A of 2026-11-03\n    2026-11-21 on shelf Heron part A 600 ml") ==
+          Left{{"2026-11-10", "500 ml"}, {"2026-11-21", "100 ml"}});
+    const Shelf jar(
+        "    2026-11-02 received metol 100 g\n    2026-11-09 received metol 50 g\n"
+        "    2026-11-20 discarded metol of 2026-11-09\n");
+    REQUIRE(jar.sheet.chemicals.front().lots.size() == 1);
+    CHECK(shown(jar.sheet.chemicals.front().on_hand) == "100 g");
+    const Shelf too_much(two + "    2026-11-20 discarded Heron part A 800 ml of 2026-11-10\n");
+    REQUIRE(!too_much.sheet.faults.empty());
+    CHECK(too_much.sheet.faults.back().name == "Heron part A");
+    CHECK(shown(too_much.sheet.faults.back().wanting) == "300 ml");
+}
+
+TEST_CASE("a jar of a chemical that keeps so long is said to be past it") {
+    const std::string salt =
+        "\nchemical hedge salt\n    form anhydrous NaCl\n    keeps 1 year from \"the label of the jar\"\n";
+    const Shelf jars("    2025-11-02 received hedge salt 100 g\n    2026-11-02 received hedge salt 50 g\n",
+                     day(2026, 12, 31), logged_heron + salt);
+    const auto& lots = jars.sheet.chemicals.front().lots;
+    REQUIRE(lots.size() == 2);
+    CHECK(plan::day_text(*lots[0].use_by) == "2026-11-02");
+    CHECK(warns(lots[0].warnings, "past its use-by date of 2026-11-02 by 59 days"));
+    CHECK(plan::day_text(*lots[1].use_by) == "2027-11-02");
+    CHECK(lots[1].warnings.empty());
+}
+
+TEST_CASE("what films take along out of a bath that is kept is gone from its bottle, and lengthens what comes next") {
+    const std::string kept = R"(
+recipe Plover
+    capacity reused, 20 films 135 per 1 l, 10 ml carried over per film 135, 5 % longer per film 135
+    water                        700 ml
+    sodium sulfite (anhydrous)   100 g
+    water to make                1 l
+)";
+    const Shelf bath(
+        "    2026-11-02 received sodium sulfite (anhydrous) 1 kg\n    2026-11-03 mixed Plover 1 l\n"
+        "    2026-11-10 processed 6 films 135 in Plover\n",
+        day(2026, 12, 31), kept);
+    const auto& lot = bath.sheet.solutions.front().lots.front();
+    CHECK(shown(lot.left) == "940 ml");
+    CHECK(lot.longer == "30\u00A0% longer");
+    CHECK(bath.sheet.solutions.front().moves.processed == Exact(60));
+    CHECK(*lot.percent_used == Exact(30));
 }
 
 TEST_CASE("a day sees its own lines and those before it, however they are ordered") {

@@ -27,6 +27,7 @@ class Describer {
             say("time", range(item.time));
             span("when", item.when);
         }
+        name("from", node.source);
     }
     void operator()(const UseWithin& node) { quantity("time", node.quantity); }
     void operator()(const Capacity& node) {
@@ -152,7 +153,10 @@ class Describer {
         span("liquid", node.liquid);
     }
     void operator()(const Bottles& node) {
-        for (const auto& size : Tree::run(tree_.quantities, node.sizes)) say("size", text(size));
+        for (const auto& bottle : Tree::run(tree_.bottles, node.items)) {
+            if (!bottle.count.span.empty()) say("count", text(bottle.count));
+            say("size", text(bottle.size));
+        }
     }
     void operator()(const Pace& node) {
         constexpr const char* names[] = {"weigh", "measure", "stir", "filter", "make up", "bottle"};
@@ -197,6 +201,7 @@ class Describer {
         substance("of", node.of);
         quantity("quantity", node.quantity);
         items(node.items);
+        if (node.batch != nowhere) date("batch", tree_.dates[node.batch]);
         name("partner", node.in_or_from);
         money("price", node.price);
     }
@@ -314,7 +319,7 @@ class Describer {
         for (const auto& one : Tree::run(tree_.items, slice)) item(one);
     }
     void capacity(const CapacityItem& one) {
-        constexpr std::array names = {"one-shot", "reused", "volume", "items", "source"};
+        constexpr std::array names = {"one-shot", "reused", "volume", "items", "carried", "longer", "source"};
         say("item", names[static_cast<std::size_t>(one.what)]);
         if (one.at_least) say("at least", "yes");
         quantity("volume", one.quantity);

@@ -5,7 +5,6 @@
 // outlive the model. Ids are indices into the model's arrays; `none` is no id.
 #pragma once
 
-#include <array>
 #include <boost/container/small_vector.hpp>
 #include <cstdint>
 #include <map>
@@ -18,6 +17,7 @@
 
 #include "scruple/check/acid_base.hpp"
 #include "scruple/check/meeting.hpp"
+#include "scruple/check/month.hpp"
 #include "scruple/check/printed.hpp"
 #include "scruple/check/seldom.hpp"
 #include "scruple/chemistry/formula.hpp"
@@ -102,11 +102,18 @@ struct Bystander {
     std::string_view source{};
 };
 
+struct Keeping {
+    Interval seconds{};
+    std::string_view text{};  ///< the time as written
+    std::string_view when{};  ///< `full`, `half full`, or empty
+};
+
 struct Chemical {
     std::string_view name{};
     std::vector<std::pair<std::string_view, Id>> also{};  ///< other names, with the form they imply (or none)
     std::vector<Form> forms{};
     std::vector<std::string_view> grades{};
+    std::optional<Keeping> keeps{};  ///< from the day on which a jar came
     std::vector<Ion> ions{};
     std::vector<Equilibrium> equilibria{};
     std::vector<Escape> escapes{};
@@ -195,12 +202,6 @@ struct VesselMove {
 
 using Line = std::variant<Addition, Action, VesselMove>;
 
-struct Keeping {
-    Interval seconds{};
-    std::string_view text{};  ///< the time as written
-    std::string_view when{};  ///< `full`, `half full`, or empty
-};
-
 /// What the author knows of a finished solution: its pH, how much of a chemical it holds, or of an ion.
 struct Expectation {
     bool ph = false;
@@ -220,9 +221,10 @@ struct PerUse {
 };
 
 struct CapacityRule {
-    enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, source } what;
+    enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, carried, longer, source } what;
     bool at_least = false;
-    Exact ml{};                            ///< volume_per
+    Exact ml{};                            ///< volume_per; carried: what goes over into the next bath
+    Exact percent{}, seconds{};            ///< longer: by one of them, for each that went through before
     Id of = none;                          ///< volume_per: the section whose volume is meant; none: this bath
     Exact count{};                         ///< items_per: films or sheets …
     std::string_view item{};               ///< … of this kind, as written; an area is in `item_area_cm2` alone
@@ -292,112 +294,6 @@ struct Conversion {
     std::vector<PerGram> per{};
     Id section = none;  ///< its lines; amounts of a bare reagent are empty `shares`
     std::vector<std::string_view> sources{}, cautions{}, notes{};
-    Place place{};
-    bool built_in = false;
-};
-
-// ---- the bench, the shop and the month ---------------------------------------------------------------
-
-struct Instrument {
-    enum class What : std::uint8_t { balance, graduate, syringe, jug } what;
-    Exact division{}, capacity{};  ///< g for a balance, ml otherwise
-};
-
-/// Of a finer vessel, rather than one reading of a coarse one.
-inline constexpr int most_fills = 4;
-
-/// What a bench may have its own time for.
-enum class BenchWork : std::uint8_t { weigh, measure, stir, filter, make_up, bottle };
-inline constexpr std::size_t kinds_of_work = 6;
-
-struct Bench {
-    std::string_view name{};
-    std::vector<Instrument> instruments{};
-    std::optional<Exact> drops_per_ml{};
-    std::vector<Exact> bottles_ml{};
-    std::array<std::optional<Exact>, kinds_of_work> pace{};  ///< s that each kind of BenchWork takes here
-    Place place{};
-};
-
-struct Money {
-    Exact value{};
-    std::string_view currency{};
-};
-
-struct Price {
-    Id chemical = none, form = none;
-    std::optional<Strength> strength{};
-    std::optional<Exact> grams{}, ml{};  ///< the pack
-    std::string_view pack_text{};
-    Money price{};
-    Place place{};
-};
-
-struct Supplier {
-    std::string_view name{};
-    std::optional<Money> postage{}, free_over{};
-    std::vector<Price> prices{};
-    Place place{};
-};
-
-/// A day, counted from 1970-01-01; no time zone anywhere.
-using Day = std::int32_t;
-
-struct Use {        ///< `6 films 135`, `0.5 m2`
-    Exact count{};  ///< films or sheets; 0 for an area alone
-    Id format = none;
-    bool sheets = false;
-    std::string_view text{};          ///< `6 films 135`
-    std::optional<Exact> area_cm2{};  ///< of all of them together, where known
-};
-
-struct LogEntry {
-    enum class What : std::uint8_t { received, mixed, processed, used, replenished, on_shelf, discarded } what;
-    Day day = 0;
-    Id chemical = none, form = none;
-    std::optional<Strength> strength{};
-    Id solution = none;
-    std::optional<Exact> grams{}, ml{};
-    std::vector<Use> uses{};
-    Id supplier = none;
-    std::string_view purpose{};
-    std::optional<Money> price{};
-    Place place{};
-};
-
-struct Stage {
-    Id solution = none;       ///< none for a plain wash
-    std::string_view text{};  ///< the name as written
-    Interval seconds{};
-    std::optional<Interval> celsius{};
-    std::vector<std::string_view> remarks{};
-    Place place{};
-};
-
-struct Process {
-    std::string_view name{};
-    std::vector<Stage> stages{};
-    std::vector<Acceptance> accepts{};
-    Place place{};
-};
-
-struct PlanEntry {
-    std::vector<Day> days{};  ///< one, or every such weekday between the dates
-    std::vector<Use> uses{};
-    Id process = none;
-    Place place{};
-};
-
-struct Plan {
-    std::string_view name{};
-    std::vector<PlanEntry> entries{};
-    Place place{};
-};
-
-struct FilmFormat {
-    std::string_view name{};
-    Exact area_cm2{};
-    std::string_view source{};
     Place place{};
     bool built_in = false;
 };

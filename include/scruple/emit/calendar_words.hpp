@@ -22,7 +22,7 @@ namespace scruple::emit::words {
 /// `use by 2027-01-12 (6 weeks half full)`
 [[nodiscard]] std::string use_by(const plan::Mixing& mixing);
 
-/// All three, but for those that say nothing.
+/// All three but for those that say nothing, why it is more than its uses take, and the days on which times grow.
 [[nodiscard]] std::vector<std::string> mixing_lines(const plan::Mixing& mixing, check::Day mixed);
 
 }  // namespace scruple::emit::words

@@ -28,6 +28,8 @@ struct Mixing {
     std::optional<check::Day> use_by;  ///< none: it is used on the day
     std::string keeps;                 ///< `5 months full`; why it is mixed on the day, where it is
     std::vector<check::Day> used_on;
+    std::string raised;               ///< why it is more than its uses take; else empty
+    std::vector<std::string> longer;  ///< of a bath whose times grow: `2026-12-08: 40 % longer`
 };
 
 struct MixingDay {
@@ -39,16 +41,16 @@ struct MixingCalendar {
     std::string plan;
     std::vector<MixingDay> days;  ///< every day on which anything is mixed or diluted
     std::size_t weighing_days = 0, mixings = 0;
-    bool proven = true;
+    bool proven = true;  ///< that no other days and mixings are fewer
     std::vector<std::string> notes;
 };
 
-/// `bench`: whose bottles; none: of any size.
+/// `bench`: whose bottles must do; none: there are bottles enough, of any size.
 [[nodiscard]] MixingCalendar mixing_calendar(const check::Model& model, check::Id plan, check::Id bench);
 
-/// The fewest bottles that hold a volume with the least air in them; of two ways, the larger ones. Empty where there
-/// are no sizes.
+/// How many of which ml: the fewest bottles that hold a volume with the least air in them; of two ways, the larger
+/// ones. No two of `bottles` are of one size. Empty where they do not hold it.
 [[nodiscard]] std::vector<std::pair<std::int64_t, check::Exact>> bottles_for(const check::Exact& ml,
-                                                                             const std::vector<check::Exact>& sizes);
+                                                                             const std::vector<check::Bottle>& bottles);
 
 }  // namespace scruple::plan

@@ -27,11 +27,11 @@ struct MixingDays {
 };
 
 /// Of days on which something is needed: the fewest that meet every window; of those, the ones with the fewest
-/// mixings, both exactly; then the ones with the least waiting, mixed as `mixed_for` says; then the latest.
+/// mixings; then the ones with the least waiting; then the latest. All exactly, unless `proven` says otherwise.
 [[nodiscard]] MixingDays fewest_mixing_days(const std::vector<MixingNeeds>& needs);
 
-/// For each window the day on which it is mixed: the fewest of `days` that do, each as late as may be for its first
-/// use, and what is mixed last taken first.
+/// For each window the day on which it is mixed: the fewest of `days` that do; of those, the ones with the least
+/// waiting between mixing and use. A window that none of the days meets is mixed for on its day.
 [[nodiscard]] std::vector<std::int32_t> mixed_for(const MixingNeeds& needs, const std::vector<std::int32_t>& days);
 
 }  // namespace scruple::plan

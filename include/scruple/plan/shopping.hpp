@@ -48,6 +48,7 @@ struct ChemicalNeed {
     std::optional<NextBest> next_best;  ///< none where no other packs would do
     bool filled_up = false;             ///< a pack more than is needed, since postage is saved by it
     Figure left_over;                   ///< after the month
+    std::string keeps;                  ///< `2 years` from the day it came; empty where that is not recorded
     std::vector<std::string> because;   ///< `Heron part A 2.4 l: 216 g`
 };
 

@@ -41,12 +41,15 @@ struct StockLot {
     int days_old = 0;
     StockCost cost;  ///< of what is left
 
-    // Of a solution:
     std::optional<check::Day> use_by;
-    std::string use_by_because;                ///< `6 weeks half full`; where there is no day, why
+    std::string
+        use_by_because;  ///< `6 weeks half full`; where there is no day, why; empty where nothing is said of a jar
+
+    // Of a solution:
     std::optional<int> percent_full;           ///< of what was mixed
     std::optional<check::Exact> percent_used;  ///< of its capacity; 100 and more: used up
     std::vector<std::string> through;          ///< `8 films 135`
+    std::string longer;                        ///< `40 % longer`: what comes next through it
     std::vector<StockShare> from;
     std::vector<std::string> warnings;
 };

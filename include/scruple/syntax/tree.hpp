@@ -62,9 +62,10 @@ struct Words {
     Name text;
 };
 
-/// `keeps 6 months full, 2 months half full`
+/// `keeps 6 months full, 2 months half full`; of a chemical `keeps 2 years from "…"`
 struct Keeps {
     Slice items;  ///< of keepings
+    Name source;
 };
 struct Keeping {
     Range time;
@@ -81,9 +82,9 @@ struct Capacity {
     Slice items;  ///< of capacity_items
 };
 struct CapacityItem {
-    enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, from } what;
+    enum class What : std::uint8_t { one_shot, reused, volume_per, items_per, carried, longer, from } what;
     bool at_least = false;     ///< a floor of stock
-    Index quantity = nowhere;  ///< volume_per
+    Index quantity = nowhere;  ///< volume_per, carried; longer, a time or a loose `10 %`
     Name of;                   ///< `working`, `part A`; empty: the bath itself
     Item item;                 ///< items_per
     Per per;
@@ -279,9 +280,13 @@ struct Dropper {
     Span liquid;
 };
 
-/// `bottle 500 ml, 1 l`
+/// `bottle 4 of 250 ml, 1 l`
 struct Bottles {
-    Slice sizes;  ///< of quantities
+    Slice items;  ///< of bottles
+};
+struct Bottle {
+    Number count;  ///< loose and without a span where none is said
+    Quantity size;
 };
 
 /// `pace 3 min to weigh`
@@ -367,6 +372,7 @@ struct LogEntry {
     Substance of;  ///< all but processed
     Index quantity = nowhere;
     Slice items;            ///< processed
+    Index batch = nowhere;  ///< discarded: of dates
     Name in_or_from;        ///< processed in, received from, used for
     Index price = nowhere;  ///< of sums
 };
@@ -431,6 +437,8 @@ struct Tree {
     std::vector<Substance> substances;
     std::vector<FilmFormat> formats;
     std::vector<Item> items;
+    std::vector<Bottle> bottles;
+    std::vector<Date> dates;
     std::vector<Keeping> keepings;
     std::vector<CapacityItem> capacity_items;
     std::vector<Ion> ions;
