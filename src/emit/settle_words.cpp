@@ -32,7 +32,7 @@ std::string option_words(const Option& option) {
     std::string all = "or " + option.words;
     if (option.cost > 0) all += fmt::format(": {} against it", printed::odds(option.cost));
     if (!option.weights.empty()) all += fmt::format(" ({})", words::listed(option.weights, "; "));
-    if (!option.changes.empty()) all += ". It changes " + words::listed(option.changes);
+    if (!option.changes.empty()) all += "; with it, " + words::listed(option.changes);
     return all;
 }
 

@@ -93,7 +93,7 @@ std::string_view worst_of(const check::Chemical& chemical) {
     };
     if (says("H300") || says("H310") || says("H330")) return "can kill in small amounts";
     if (says("H350")) return "can cause cancer";
-    if (says("H340") || says("H341")) return "can cause genetic defects";
+    if (says("H340")) return "can cause genetic defects";
     if (says("EUH031") && says("H314")) return "burns, and frees a toxic gas with any acid";
     return "";
 }

@@ -88,6 +88,8 @@ std::optional<Solution> solution_of(std::string_view text) {
         if (std::ranges::find(words, "stock") == words.end() && !solution.for_use) return std::nullopt;
     }
     if (labels == 1 && !named && !alone) return std::nullopt;
+    // `Stock solution 1 part` is an amount.
+    if (labels == 1 && words.back() == "part") return std::nullopt;
     return solution;
 }
 

@@ -43,8 +43,19 @@ PerLitre Judge::per_litre(std::size_t line, std::size_t column, const Way& way, 
     if (column >= known.line->columns.size() || column >= layout_.columns.size()) return {};
     PerLitre it{amount_of(known.line->columns[column], known, shared, way, column, layout_.columns[column]), 0};
     const double volume = volume_of(layout_, known.line->solution, column, shared);
-    if (volume > 0) it.per_litre = it.amount.base / volume * 1000;
+    const Measure& measure = known.line->columns[column];
+    if (measure.per) {
+        it.per_litre = it.amount.base / volume_of(*measure.per, shared, column) * 1000;
+        it.amount.base = it.per_litre * volume / 1000;
+    } else if (volume > 0) {
+        it.per_litre = it.amount.base / volume * 1000;
+    }
     return it;
+}
+
+/// 1 for a metric column against another kind, -1 the other way round, 0 for two of a kind.
+int Judge::direction(std::size_t column) const {
+    return (layout_.columns[column].metric ? 1 : 0) - (layout_.columns[0].metric ? 1 : 0);
 }
 
 std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Shared& shared) const {
@@ -55,7 +66,7 @@ std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Sh
     for (std::size_t column = 1; column < std::min(columns.size(), layout_.columns.size()); ++column) {
         const PerLitre other = per_litre(line, column, way, shared);
         if (other.per_litre <= 0) continue;
-        const double stronger = layout_.columns[column].metric ? shared.stronger : 1;
+        const double stronger = std::pow(shared.stronger, direction(column));
         const double exact = first.per_litre * stronger * other.amount.base / other.per_litre;
         all.push_back({column, 0, other.amount.base, base_of_step(columns[column], other.amount), exact,
                        other.amount.by_volume == first.amount.by_volume});
@@ -109,7 +120,8 @@ void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>&
         std::vector<double> ratios;
         for (std::size_t line = 0; line < layout.lines.size(); ++line)
             for (const Compared& it : judge.compared(line, layout.lines[line].ways.front(), shared[s]))
-                if (it.same_kind && layout.columns[it.column].metric) ratios.push_back(std::log(it.printed / it.exact));
+                if (const int direction = judge.direction(it.column); it.same_kind && direction != 0)
+                    ratios.push_back(direction * std::log(it.printed / it.exact));
         const double stronger = said_by_most(std::move(ratios));
         if (stronger == 0) continue;
         Shared more = shared[s];

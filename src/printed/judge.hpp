@@ -45,6 +45,7 @@ class Judge {
     [[nodiscard]] double strength(std::size_t solution) const {
         return solution < strengths_.size() ? strengths_[solution] : 1;
     }
+    [[nodiscard]] int direction(std::size_t column) const;
     [[nodiscard]] Role role() const { return role_; }
 
   private:

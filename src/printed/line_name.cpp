@@ -29,13 +29,14 @@ bool begins_with_one_of(std::string_view said, std::initializer_list<std::string
 
 /// What is done with the solution, and no part of it: `Develop for 5 min.`
 bool is_direction(std::string_view said) {
-    return begins_with_one_of(said, {"develop", "fix",   "wash",        "rinse",    "immerse", "soak",      "leave",
-                                     "stir",    "shake", "boil",        "filter",   "let",     "allow",     "allowing",
-                                     "keep",    "keeps", "time",        "the",      "this",    "these",     "when",
-                                     "if",      "then",  "temperature", "dilute",   "use",     "for",       "to use",
-                                     "take",    "mix",   "capacity",    "prints",   "plates",  "negatives", "films",
-                                     "normal",  "pour",  "bleach for",  "tone for", "should",  "it",        "after",
-                                     "before",  "in",    "at",          "do",       "never",   "always",    "not"});
+    return begins_with_one_of(
+        said, {"develop", "fix",       "wash",       "rinse",  "immerse", "soak",       "leave",    "stir",
+               "shake",   "boil",      "filter",     "let",    "allow",   "allowing",   "keep",     "keeps",
+               "time",    "the",       "this",       "these",  "when",    "if",         "then",     "temperature",
+               "dilute",  "use",       "for",        "to use", "take",    "mix",        "capacity", "prints",
+               "plates",  "negatives", "films",      "normal", "pour",    "bleach for", "tone for", "blacken",
+               "darken",  "redevelop", "re-develop", "clear",  "apply",   "should",     "it",       "after",
+               "before",  "in",        "at",         "do",     "never",   "always",     "not"});
 }
 
 bool is_water(std::string_view said) {
@@ -111,10 +112,11 @@ void take_trade_strength(Line& line, std::string& name) {
 
 /// Words for a form stand behind the name in formularies, those for its quality too.
 void take_form(Line& line, std::string& name) {
-    constexpr std::array forms{"crystallised", "crystallized", "crystalline", "crystals",      "crystal",
-                               "cryst",        "crys",         "anhydrous",   "anhyd",         "desiccated",
-                               "exsiccated",   "dry",          "dried",       "monohydrate",   "monohydrated",
-                               "pentahydrate", "heptahydrate", "decahydrate", "dodecahydrate", "glacial"};
+    constexpr std::array forms{"crystallised", "crystallized",  "crystalline",  "crystals",     "crystal",
+                               "cryst",        "crys",          "anhydrous",    "anhydr",       "anh",
+                               "mono",         "anhyd",         "desiccated",   "exsiccated",   "dry",
+                               "dried",        "monohydrate",   "monohydrated", "pentahydrate", "heptahydrate",
+                               "decahydrate",  "dodecahydrate", "glacial"};
     constexpr std::array qualities{"chemically pure",
                                    "re-crystallised",
                                    "recrystallised",
@@ -147,13 +149,20 @@ void take_form(Line& line, std::string& name) {
     }
 }
 
+/// A sentence is no name: `Blacken with ammonia, a drachm to five ounces of water, and wash.`
+bool is_sentence(std::string_view name) {
+    constexpr std::size_t longest_name = 7;  // words
+    return words_of(name).size() > longest_name;
+}
+
 What what_of(const Line& line, std::string_view said) {
     if (line.ratio && line.columns.empty()) return What::dilution;
     if (line.columns.empty()) return What::words;
     const bool of_water = is_water(said);
     if (makes_up(said) && (of_water || begins_with_one_of(said, {"to make", "make", "makes", "to", "made", "total"})))
         return What::water_to_make;
-    if (of_water) return said.empty() ? What::words : What::water;
+    if (is_sentence(said)) return What::words;
+    if (of_water) return said.empty() || is_direction(said) ? What::words : What::water;
     if (begins_with_one_of(said, {"or"})) return What::alternative;
     return is_direction(said) ? What::words : What::ingredient;
 }

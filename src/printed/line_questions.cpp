@@ -68,7 +68,7 @@ class LineAsker {
                 asked_.options.option(fmt::format("{} ({})", chemical.name, chemical.forms[form].name), shown, i);
             const double factor = (chemical.forms[form].molar_mass / chemical.forms[taken].molar_mass).to_double();
             if (form != taken)
-                option.changes.push_back(fmt::format("it would bring {} % of what ({}) brings",
+                option.changes.push_back(fmt::format("{} % of what ({}) brings",
                                                      quantity::significant_text(100 / factor, 3),
                                                      chemical.forms[taken].name));
             question.options.push_back(std::move(option));
@@ -91,6 +91,8 @@ class LineAsker {
         const auto as_page = asked_.search.best_with(i, [](const Way& way) { return !way.other_ounce; });
         const auto other = asked_.search.best_with(i, [](const Way& way) { return way.other_ounce; });
         if (!as_page || !other) return;
+        // A single column knows nothing of one line against the others.
+        if (!taken && asked_.layout.lines[i].line->columns.size() < 2) return;
         if (!taken && other->cost - asked_.options.best().cost > told) return;
         Question question = of(i, "whose ounce for " + name_of(asked_.layout.lines[i]));
         question.look_for = "whether the columns of its other lines agree";

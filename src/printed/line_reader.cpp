@@ -46,14 +46,30 @@ std::string_view without_count(std::string_view text) {
     return next != text.npos && next > at + 1 && is_letter(text[next]) ? text.substr(next) : text;
 }
 
+/// Two points or more, with blanks between or not: they lead to the figures, and none of them belongs to one.
+std::size_t leaders_at(std::string_view text) {
+    std::size_t points = 0;
+    std::size_t end = 0;
+    std::size_t last = 0;
+    for (std::size_t at = 0; at < text.size() && (text[at] == '.' || (points > 0 && text[at] == ' ')); ++at)
+        if (text[at] == '.') {
+            ++points;
+            last = end;
+            end = at + 1;
+        }
+    // `fort. .880`: the second is the point of a figure.
+    const bool of_figure = points == 2 && end > last + 1 && end < text.size() && is_figure(text[end]);
+    return points >= 2 && !of_figure ? end : 0;
+}
+
 /// What parts columns: bars, tabs, brackets, rows of dots, an equals sign, two blanks, a stroke that stands alone.
 std::size_t parting_at(std::string_view text) {
     if (text.starts_with('|') || text.starts_with('\t') || text.starts_with('=') || text.starts_with('(') ||
         text.starts_with(')') || text.starts_with(';'))
         return 1;
     if (text.starts_with("…")) return std::string_view("…").size();
-    if (text.starts_with("  ") || text.starts_with("..") || text.starts_with("__") || text.starts_with("--")) return 2;
-    if (text.starts_with(". . ")) return 4;
+    if (const std::size_t leaders = leaders_at(text); leaders > 0) return leaders;
+    if (text.starts_with("  ") || text.starts_with("__") || text.starts_with("--")) return 2;
     return text.starts_with(" / ") ? 3 : 0;
 }
 
@@ -156,7 +172,20 @@ class LineReader {
             return 0;
         length += unit.length == 0 ? 0 : blank + article + unit.length;
         add(*figure, unit, rest.substr(0, length));
-        return length;
+        return length + read_per(rest.substr(length));
+    }
+
+    /// ` to the ounce`, ` per pint`
+    std::size_t read_per(std::string_view after) {
+        for (const std::string_view word :
+             {" to the ", " to each ", " per ", " in each ", " to every ", " for each "}) {
+            if (!after.starts_with(word)) continue;
+            const UnitFound unit = unit_at(after.substr(word.size()));
+            if (unit.length == 0) return 0;
+            line_.columns.back().per = Piece{1, unit.unit, unit.whose};
+            return word.size() + unit.length;
+        }
+        return 0;
     }
 
     /// `No. 8` and `sp. gr. .880` are no amounts.
@@ -169,7 +198,7 @@ class LineReader {
 
     /// `Ammonia .880` is known by its density.
     static bool is_gravity(const Figure& figure, std::string_view before) {
-        return has_word(lower(before), "ammonia") && figure.value > Exact(85, 100) && figure.value < 1;
+        return lower(before).find("ammon") != std::string::npos && figure.value > Exact(85, 100) && figure.value < 1;
     }
 
     /// ` : 9` behind `1`

@@ -73,13 +73,18 @@ class Reporter {
         const Measure& measure = known.line->columns.front();
         const PerLitre first = judge_.per_litre(i, 0, way, best_.shared);
         read.amount = words_of(measure, known, best_.shared, way, 0, layout_.columns[0]);
+        if (measure.per) {
+            read.evidence.push_back(
+                fmt::format("it is so much in each of what is made, in the words of `{}`", known.line->text));
+            read.amount = first.amount.base > 0
+                              ? fmt::format("{} {}", figures(first.amount.base), first.amount.by_volume ? "ml" : "g")
+                              : "";
+        }
         if (read.amount.empty())
             read.evidence.push_back(
                 fmt::format("`{}` is no weight and no volume, and is not worked out", measure.text));
         if (is_in(measure, UnitWord::drop))
             read.evidence.push_back(fmt::format("drops are taken as {} to the ml (common practice)", drops_in_ml));
-        if (is_in(measure, UnitWord::part) || (layout_.columns[0].parts && is_in(measure, UnitWord::none)))
-            read.evidence.emplace_back("a part is a gram of what is weighed and a ml of what is measured");
         read.by_volume = first.amount.by_volume;
         if (first.per_litre > 0) read.per_litre = first.per_litre;
         const double grams = judge_.substance(i, 0, way, best_.shared);

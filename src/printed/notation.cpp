@@ -67,9 +67,10 @@ std::size_t thousands_in(std::string_view text, std::size_t before) {
 }
 
 /// Of `.7`, ` .7` and `. 7` behind digits, as it is set or scanned: what stands before the digits.
-std::size_t point_in(std::string_view text) {
+std::size_t point_in(std::string_view text, bool behind_digits) {
     for (const std::string_view sign : {".", ",", "·", " .", ". "})
-        if (text.starts_with(sign) && digits_in(text.substr(sign.size())) > 0) return sign.size();
+        if (text.starts_with(sign) && (behind_digits || sign == ".") && digits_in(text.substr(sign.size())) > 0)
+            return sign.size();
     return 0;
 }
 
@@ -81,7 +82,7 @@ std::optional<Figure> decimal_at(std::string_view text) {
     if (before < text.size())
         if (const std::size_t length = thousands_in(text, before); length > 0)
             return Figure{figure.value * 1000 + whole(text.substr(before + 1, 3)), 1, length};
-    const std::size_t point = before > 0 || text.starts_with('.') ? point_in(text.substr(before)) : 0;
+    const std::size_t point = before > 0 || text.starts_with('.') ? point_in(text.substr(before), before > 0) : 0;
     const std::size_t after = point > 0 ? digits_in(text.substr(before + point)) : 0;
     if (after > most_digits || before + after == 0) return std::nullopt;
     for (std::size_t i = 0; i < after; ++i) figure.step /= 10;

@@ -72,7 +72,8 @@ std::size_t alternative_at(std::string_view text) {
         const std::string_view before = text.substr(0, at);
         const std::string_view behind = text.substr(at + word.size());
         const auto is_figure = [](unsigned char c) { return std::isdigit(c) != 0; };
-        const bool between_figures = !behind.empty() && is_figure(static_cast<unsigned char>(behind.front()));
+        const bool between_figures = !behind.empty() && is_figure(static_cast<unsigned char>(behind.front())) &&
+                                     is_figure(static_cast<unsigned char>(before.back()));
         if (!between_figures && std::ranges::any_of(before, is_figure) && std::ranges::any_of(behind, is_figure))
             return at + word.size() - 3;
     }
@@ -86,7 +87,7 @@ Page::Country spelling_of(const check::PrintedPage& typed) {
         const std::string said = lower(line.text);
         for (const std::string_view word : {"litre", "litres", "drachm", "drachms", "gramme", "grammes"})
             british += has_word(said, word) ? 1 : 0;
-        for (const std::string_view word : {"liter", "liters", "sulfite", "dram", "drams", "thiosulfate"})
+        for (const std::string_view word : {"liter", "liters", "sulfite", "dram", "drams"})
             american += has_word(said, word) ? 1 : 0;
     }
     if (british == american) return Page::Country::unknown;

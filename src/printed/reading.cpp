@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 
 #include "scruple/quantity/unit.hpp"
 
@@ -120,6 +121,13 @@ Amount amount_of(const Measure& measure, const Known& known, const Shared& share
     return amount;
 }
 
+double volume_of(const Piece& piece, const Shared& shared, std::size_t index) {
+    Unit unit = metric_unit(piece.unit);
+    if (unit == Unit::none) unit = fluid_unit(piece.unit, piece.whose.fluid.value_or(shared.fluid[index]));
+    const bool volume = unit != Unit::none && quantity::info(unit).dimension == quantity::Dimension::volume;
+    return volume ? quantity::info(unit).factor.to_double() : std::numeric_limits<double>::infinity();
+}
+
 std::string words_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,
                      std::size_t index, const Column& column) {
     const Amount amount = amount_of(measure, known, shared, way, index, column);
@@ -129,7 +137,7 @@ std::string words_of(const Measure& measure, const Known& known, const Shared& s
     for (const Piece& piece : measure.pieces) {
         const Unit unit = unit_of(piece, {known, shared, way, index, column});
         if (unit == Unit::drop || (first != Unit::none && unit != first))
-            return fmt::format("{} {}", quantity::significant_text(amount.base, 6), amount.by_volume ? "ml" : "g");
+            return fmt::format("{} {}", quantity::significant_text(amount.base, 5), amount.by_volume ? "ml" : "g");
         first = unit;
         in_first += piece.value;
     }

@@ -57,6 +57,9 @@ struct Amount {
 [[nodiscard]] Amount amount_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,
                                std::size_t index, const Column& column);
 
+/// `to the ounce`, in ml; infinite where that is no volume.
+[[nodiscard]] double volume_of(const Piece& piece, const Shared& shared, std::size_t index);
+
 /// The same in units of the language, `6 oz av`; empty where that is nothing.
 [[nodiscard]] std::string words_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,
                                    std::size_t index, const Column& column);

@@ -17,6 +17,8 @@ std::string figures(double value, int digits = 4) {
     return quantity::significant_text(value, digits);
 }
 
+constexpr double worth_telling = 1.5;  ///< times as strong as in use
+
 class Settler {
   public:
     Settler(const check::Model& model, const check::PrintedPage& typed)
@@ -92,7 +94,7 @@ class Settler {
                                                            best.shared, {}, column, layout_.columns[column]);
         }
         it.ph = ph_of(model_, held_by(model_, layout_, judge_, best, Mixture{{{index, 1}}, 0}));
-        if (const double times = judge_.strength(index); times > 1)
+        if (const double times = judge_.strength(index); times > worth_telling)
             settled_.evidence.push_back(fmt::format("{} is taken as {} times as strong as in use",
                                                     it.label.empty() ? "the solution" : "solution " + it.label,
                                                     figures(times, 3)));
@@ -162,11 +164,15 @@ class Settler {
             settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout",
                                                     figures(std::abs(best.shared.stronger - 1) * 100, 2),
                                                     best.shared.stronger > 1 ? "stronger" : "weaker"));
+        if (page_.year) settled_.evidence.push_back(fmt::format("it is of {}", *page_.year));
         if (page_.country == Page::Country::britain) settled_.evidence.emplace_back("the book is British");
         if (page_.country == Page::Country::america) settled_.evidence.emplace_back("the book is American");
+        const auto in_parts = [](const Column& column) { return column.parts; };
+        if (std::ranges::any_of(layout_.columns, in_parts))
+            settled_.evidence.emplace_back("a part is a gram of what is weighed and a ml of what is measured");
+        if (std::ranges::all_of(layout_.columns, &Column::metric)) return;
         if (page_.spelling == Page::Country::britain) settled_.evidence.emplace_back("it is spelled as in Britain");
         if (page_.spelling == Page::Country::america) settled_.evidence.emplace_back("it is spelled as in America");
-        if (page_.year) settled_.evidence.push_back(fmt::format("it is of {}", *page_.year));
     }
 
     const check::Model& model_;

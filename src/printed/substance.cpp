@@ -42,6 +42,8 @@ constexpr std::array strengths{Strength{1, 0},   Strength{2, 1.2}, Strength{3, 1
 double Judge::dissolves(check::Id chemical, check::Id form) const {
     if (chemical == check::none) return 0;
     const check::Chemical& it = model_.chemicals[chemical];
+    // Developing agents are weak acids and bases: what dissolves in water says little of a developer.
+    if (std::ranges::find(it.acts_as, "developing agent") != it.acts_as.end()) return 0;
     for (const check::Solubility& row : it.solubilities) {
         const bool near_20 = !row.at || (row.at->low <= 20 && row.at->high >= 20);
         if (!near_20 || row.solvent_chemical != model_.water || row.in_grams == 0) continue;

@@ -147,7 +147,7 @@ std::optional<Range> usual_ph(Role role) {
         case Role::stop_bath:
             return Range{1.8, 5.8};
         case Role::fixer:
-            return Range{3.8, 9};
+            return Range{3.8, 10.2};
         case Role::clearing_bath:
             return Range{4.5, 11};
         default:

@@ -10,7 +10,7 @@
 namespace scruple::printed {
 namespace {
 
-constexpr double far = 0.69;   ///< outside the usual range: twice too much, or half too little
+constexpr double far = 0.47;   ///< outside the usual range: 1.6 times too much, or too little
 constexpr double near = 0.30;  ///< what a slip explains may come out a little outside itself
 
 /// `times` is what the printed amount has to be multiplied with.
@@ -96,7 +96,7 @@ void tell_unusual(const Judge& judge, const Known& known, std::size_t line, cons
     if (grams <= 0 || std::abs(outside(*range, grams)) < far) return;
     const double stronger = judge.strength(known.line->solution);
     const std::string at = stronger > 1 ? fmt::format(" when {} times as strong as in use", shown(stronger)) : "";
-    read.fault = fmt::format("{} g/l is {} than {} hold{}: {} to {} g/l (common practice)", shown(grams),
+    read.fault = fmt::format("{} g/l is {} than {} usually hold{}: {} to {} g/l (common practice)", shown(grams),
                              grams < range->least ? "less" : "more", in_plural(judge.role()), at, shown(range->least),
                              shown(range->most));
     const Piece& piece = known.line->columns.front().pieces.front();

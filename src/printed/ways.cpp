@@ -14,6 +14,7 @@ constexpr double said_otherwise = 8.0;  ///< another form, or another percent, t
 constexpr double name_implies = 1.5;    ///< another form than an old name implies
 constexpr double of_its_time = 0.7;     ///< crystals before 1920, dry salts after 1945
 constexpr double seldom_sold = 1.0;     ///< neither the dry salt nor its crystals
+constexpr double seldom_dry = 0.7;      ///< the dry salt of what is mostly sold as crystals
 constexpr double other_percent = 0.4;   ///< by weight for a liquid, by weight for a salt
 constexpr double odd_percent = 2.0;     ///< by volume for a salt, weight in volume for a liquid
 
@@ -26,11 +27,14 @@ bool is_dry(const check::Form& form) {
            std::ranges::find(form.called, "dry") != form.called.end();
 }
 
-Weights weights_of_time(const check::Form& form, std::optional<int> year) {
+Weights weights_of_time(std::string_view name, const check::Form& form, std::optional<int> year) {
     if (!is_crystals(form) && !is_dry(form)) return {Evidence::habit, seldom_sold};
-    if (!year) return {};
-    const bool unlikely = (*year < 1920 && is_dry(form)) || (*year > 1945 && is_crystals(form));
-    return {Evidence::book, unlikely ? of_its_time : 0};
+    // What is sold as crystals alone is meant by its name alone; these are sold dry as well.
+    const bool sold_dry = name == "sodium sulfite" || name == "sodium carbonate" || name == "sodium sulfate";
+    const bool unlikely = year && ((*year < 1920 && is_dry(form)) || (*year > 1945 && is_crystals(form) && sold_dry));
+    Weights weights{Evidence::book, unlikely ? of_its_time : 0};
+    if (is_dry(form) && !sold_dry) weights[Evidence::habit] += seldom_dry;
+    return weights;
 }
 
 Weights weights_of_form(const check::Chemical& chemical, check::Id form, const Known& known, std::optional<int> year) {
@@ -38,7 +42,7 @@ Weights weights_of_form(const check::Chemical& chemical, check::Id form, const K
     const check::Form& it = chemical.forms[form];
     if (!known.line->form.empty()) return {Evidence::name, is_called(it, known.line->form) ? 0 : said_otherwise};
     if (known.what.form != check::none) return {Evidence::name, form == known.what.form ? 0 : name_implies};
-    return weights_of_time(it, year);
+    return weights_of_time(chemical.name, it, year);
 }
 
 Weights weights_of_percent(Percent percent, const Known& known) {
@@ -64,6 +68,8 @@ void add_ways(const check::Model& model, Known& known, std::optional<int> year) 
         for (check::Id form = 0; form < chemical.forms.size(); ++form)
             ways.push_back({.form = form, .weights = weights_of_form(chemical, form, known, year)});
     }
+    // A saturated solution is the same of whichever form.
+    if (known.line->saturated) ways.resize(1);
     if (known.line->percent) {
         std::vector<Way> of_each;
         for (const Way& way : ways)
@@ -140,11 +146,14 @@ VolumeLines volume_lines(const Page& page, const Layout& layout, std::size_t sol
 }  // namespace
 
 bool is_called(const check::Form& form, const std::string& word) {
-    return std::ranges::find(form.called, word) != form.called.end() ||
+    constexpr std::size_t shortest = 3;  // of a word cut short: `anh`, `mono`
+    const auto is_cut_short = [&](const std::string& name) {
+        return word.size() >= shortest && name.starts_with(word);
+    };
+    const auto is_past = [&](const std::string& name) { return word == name + "d"; };  // `monohydrated`
+    return std::ranges::any_of(form.called, is_cut_short) || std::ranges::any_of(form.called, is_past) ||
            (word.starts_with("crys") && is_crystals(form)) ||
-           (word.ends_with("hydrated") &&
-            std::ranges::find(form.called, word.substr(0, word.size() - 1)) != form.called.end()) ||
-           ((word == "dried" || word == "anhyd" || word == "desiccated" || word == "exsiccated") && is_dry(form));
+           ((word == "dried" || word == "desiccated" || word == "exsiccated") && is_dry(form));
 }
 
 Layout layout_of(const check::Model& model, const Page& page) {

@@ -60,8 +60,9 @@ struct Piece {
 /// What one column of a line says: `1 oz 60 gr` is two pieces.
 struct Measure {
     std::vector<Piece> pieces{};
-    Exact step{};      ///< what its last place counts: 0.1 of `5.7`, 1/4 of `1¼`, 1 of `75`
-    std::string text;  ///< as printed
+    std::optional<Piece> per{};  ///< `2 grs to the ounce`: so much in each of these
+    Exact step{};                ///< what its last place counts: 0.1 of `5.7`, 1/4 of `1¼`, 1 of `75`
+    std::string text;            ///< as printed
 };
 
 /// `1 : 9`, `1 + 9`
