@@ -57,8 +57,13 @@ class Reporter {
             read.evidence.emplace_back("the library knows no chemical of that name");
         } else {
             const check::Chemical& chemical = model_.chemicals[read.chemical];
-            const bool names_form = chemical.forms.size() > 1 && !(known.line->percent && known.pure_liquid);
-            if (names_form) read.form = chemical.forms[way.form].name;
+            const check::Form& form = chemical.forms[way.form];
+            const bool as_sold = form.sold_as && !known.line->percent;
+            if (as_sold || (chemical.forms.size() > 1 && !(known.line->percent && known.pure_liquid)))
+                read.form = form.name;
+            if (as_sold && known.line->form.empty() && known.what.form == check::none)
+                read.evidence.push_back(fmt::format("no strength is printed; it is taken for {} ({}, {})",
+                                                    chemical.name, form.name, check::shown_strength(*form.sold_as)));
             if (!known.what.misprint.empty())
                 read.evidence.push_back(fmt::format("`{}` is taken for {}", known.what.misprint, chemical.name));
         }

@@ -8,6 +8,7 @@
 #include "judge.hpp"
 #include "scruple/check/contents.hpp"
 #include "scruple/check/solubility.hpp"
+#include "wording.hpp"
 
 namespace scruple::printed {
 namespace {
@@ -34,8 +35,16 @@ struct Strength {
     double times, cost;
 };
 // That a formula is a stock solution, to be diluted by its reader; ours.
-constexpr std::array strengths{Strength{1, 0},   Strength{2, 1.2}, Strength{3, 1.3}, Strength{4, 1.3},
-                               Strength{5, 1.5}, Strength{8, 1.8}, Strength{10, 1.8}};
+constexpr std::array strengths{Strength{1, 0},   Strength{2, 2.2}, Strength{3, 2.4}, Strength{4, 2.4},
+                               Strength{5, 2.6}, Strength{8, 2.8}, Strength{10, 2.8}};
+constexpr double called_stock = 1.7;  ///< less, where the page speaks of a stock or a concentrate
+
+bool speaks_of_stock(const Page& page) {
+    return std::ranges::any_of(page.lines, [](const Line& line) {
+        const std::string said = lower(line.text);
+        return has_word(said, "stock") || has_word(said, "concentrated") || has_word(said, "dilute");
+    });
+}
 
 }  // namespace
 
@@ -125,21 +134,37 @@ std::optional<double> cost_at(const Judge& judge, const Layout& layout, std::siz
     return least;
 }
 
+/// Whether most of what the table knows is outside of what is usual for the solution in use: a slip is in one line.
+bool is_mostly_unusual(const Judge& judge, const Layout& layout, std::size_t solution, const Shared& shared) {
+    constexpr double worth_counting = 0.1;
+    std::size_t known = 0;
+    std::size_t unusual = 0;
+    for (std::size_t line = 0; line < layout.lines.size(); ++line) {
+        if (layout.lines[line].line->solution != solution) continue;
+        std::optional<double> least;
+        for (const Way& way : layout.lines[line].ways) {
+            const auto range = judge.usual(line, way.form);
+            const double grams = range ? judge.substance(line, 0, way, shared) : 0;
+            if (grams > 0) least = std::min(least.value_or(1), cost_of_unusual(*range, grams));
+        }
+        if (!least) continue;
+        ++known;
+        unusual += *least > worth_counting ? 1 : 0;
+    }
+    return unusual >= 2 && 2 * unusual >= known;
+}
+
 double strength_by_lines(const Judge& judge, const Layout& layout, std::size_t solution, const Shared& shared,
-                         double& cost) {
+                         double less, double& cost) {
     double best = 1;
     cost = std::numeric_limits<double>::infinity();
+    const bool mostly = is_mostly_unusual(judge, layout, solution, shared);
     for (const Strength& tried : strengths) {
-        double sum = tried.cost;
-        std::size_t known = 0;
-        for (std::size_t line = 0; line < layout.lines.size(); ++line) {
-            if (layout.lines[line].line->solution != solution) continue;
-            if (const auto one = cost_at(judge, layout, line, shared, tried.times)) {
-                sum += *one;
-                ++known;
-            }
-        }
-        if (known < 2 && tried.times > 1) break;
+        double sum = tried.times > 1 ? tried.cost - less : 0;
+        for (std::size_t line = 0; line < layout.lines.size(); ++line)
+            if (layout.lines[line].line->solution == solution)
+                sum += cost_at(judge, layout, line, shared, tried.times).value_or(0);
+        if (tried.times > 1 && !mostly) break;
         if (sum >= cost) continue;
         cost = sum;
         best = tried.times;
@@ -152,6 +177,7 @@ double strength_by_lines(const Judge& judge, const Layout& layout, std::size_t s
 std::vector<double> strengths_of(const Judge& judge, const Page& page, const Layout& layout,
                                  const std::vector<Shared>& shared) {
     std::vector<double> all;
+    const double less = speaks_of_stock(page) || page.solutions.size() > 1 ? called_stock : 0;
     for (std::size_t solution = 0; solution < page.solutions.size(); ++solution) {
         double best = strength_by_directions(page, solution).value_or(0);
         double least = std::numeric_limits<double>::infinity();
@@ -160,7 +186,7 @@ std::vector<double> strengths_of(const Judge& judge, const Page& page, const Lay
             const auto one = std::ranges::find(shared, gram, &Shared::gr_is_gram);
             if (best > 0 || one == shared.end()) continue;
             double cost = 0;
-            const double times = strength_by_lines(judge, layout, solution, *one, cost);
+            const double times = strength_by_lines(judge, layout, solution, *one, less, cost);
             cost += one->weights.sum();
             if (cost < least) {
                 least = cost;

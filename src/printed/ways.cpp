@@ -103,11 +103,13 @@ Known known_of(const check::Model& model, const Line& line, std::optional<int> y
 }
 
 struct UnitCount {
-    int metric = 0, old = 0, parts = 0;
+    int metric = 0, old = 0, parts = 0, unsure = 0;
 
     void add(UnitWord unit) {
         if (unit == UnitWord::none || unit == UnitWord::part)
             ++parts;
+        else if (unit == UnitWord::grain_or_gram)
+            ++unsure;
         else if (unit != UnitWord::drop)
             ++(is_metric(unit) ? metric : old);
     }
@@ -127,7 +129,8 @@ Column column_of(const Page& page, std::size_t index) {
         column.metric = page.headings[index].metric;
     }
     column.metric = column.metric || count.metric > count.old;
-    column.parts = !column.metric && count.old == 0 && count.parts > 0 && column.unit == UnitWord::none;
+    column.parts =
+        !column.metric && count.old == 0 && count.unsure == 0 && count.parts > 0 && column.unit == UnitWord::none;
     return column;
 }
 
@@ -152,7 +155,7 @@ bool is_called(const check::Form& form, const std::string& word) {
     };
     const auto is_past = [&](const std::string& name) { return word == name + "d"; };  // `monohydrated`
     return std::ranges::any_of(form.called, is_cut_short) || std::ranges::any_of(form.called, is_past) ||
-           (word.starts_with("crys") && is_crystals(form)) ||
+           (word.find("crys") != std::string::npos && is_crystals(form)) ||
            ((word == "dried" || word == "desiccated" || word == "exsiccated") && is_dry(form));
 }
 
