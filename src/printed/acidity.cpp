@@ -9,13 +9,13 @@
 namespace scruple::printed {
 namespace {
 
-constexpr double a_unit = 1.2, most = 3.0;
+constexpr double cost_a_unit = 1.2, most_ph_cost = 3.0;
 /// What another form, another ounce or another percent can move a pH by, and some more; ours.
 constexpr double may_move = 0.7;
 
 double cost_of_ph(const Range& usual, double ph) {
     const double off = std::max({usual.least - ph, ph - usual.most, 0.0});
-    return std::min(off * a_unit, most);
+    return std::min(off * cost_a_unit, most_ph_cost);
 }
 
 /// The share of the whole that is one of the solutions.

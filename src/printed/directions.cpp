@@ -104,7 +104,7 @@ std::optional<Pour> piece_of(const std::string& text) {
     return piece;
 }
 
-bool is_water(std::string_view name) {
+bool names_water(std::string_view name) {
     return has_word(lower(name), "water");
 }
 
@@ -119,7 +119,7 @@ std::optional<Mixture> equal_parts(const std::string& text, const std::vector<So
     for (const std::string& piece : pieces_of(rest)) {
         std::string name = tidied(piece);
         if (lower(name).starts_with("of ")) name = tidied(std::string_view(name).substr(3));
-        if (is_water(name))
+        if (names_water(name))
             mixture.water = 1;
         else if (const auto solution = solution_called(name, solutions))
             mixture.shares.push_back({*solution, 1});
@@ -158,12 +158,16 @@ std::optional<Mixture> mixture_in(std::string_view line, const std::vector<Solut
         // `1 part A, 1 B`: a figure without a unit counts what the others count.
         if (piece->unit != UnitWord::none && unit && *unit != piece->unit) return std::nullopt;
         if (piece->unit != UnitWord::none) unit = piece->unit;
-        if (is_water(piece->name)) {
+        if (names_water(piece->name)) {
             mixture.water += piece->parts;
             continue;
         }
+        // `1 part, with 3 parts of water`; `1+4` is a dilution, which others read.
+        if (piece->name.empty() && piece->unit == UnitWord::none) return std::nullopt;
         const auto solution = solution_called(piece->name.empty() ? "stock" : piece->name, solutions);
-        if (!solution) return std::nullopt;
+        if (!solution ||
+            std::ranges::find(mixture.shares, *solution, &Mixture::Share::solution) != mixture.shares.end())
+            return std::nullopt;
         mixture.shares.push_back({*solution, piece->parts});
     }
     // `Dilute with 3 parts of water`; `add water 10 oz` is a line of the formula.

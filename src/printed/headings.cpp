@@ -34,7 +34,7 @@ std::optional<Heading> heading_of(const std::string& cell) {
     bool says = false;
     for (const std::string& word : words_of(cell)) {
         if (is_one_of(word, {"measure", "measures", "weight", "weights", "system", "units", "and", "or", "in", "liquid",
-                             "fluid", "formula", "version"}))
+                             "fluid", "formula", "version", "customary"}))
             continue;
         if (word == "metric") {
             heading.metric = says = true;

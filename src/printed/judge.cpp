@@ -64,8 +64,15 @@ std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Sh
     const PerLitre first = per_litre(line, 0, way, shared);
     if (first.per_litre <= 0) return all;
     for (std::size_t column = 1; column < std::min(columns.size(), layout_.columns.size()); ++column) {
-        const PerLitre other = per_litre(line, column, way, shared);
+        PerLitre other = per_litre(line, column, way, shared);
         if (other.per_litre <= 0) continue;
+        if (other.amount.by_volume != first.amount.by_volume) {
+            // A pure liquid is weighed in the one column and measured in the other.
+            const double times = as_the_other_kind(line, way, other.amount.by_volume);
+            other.amount.base *= times;
+            other.per_litre *= times;
+            other.amount.by_volume = other.amount.by_volume != (times != 1);
+        }
         const double stronger = std::pow(shared.stronger, direction(column));
         const double exact = first.per_litre * stronger * other.amount.base / other.per_litre;
         all.push_back({column, 0, other.amount.base, base_of_step(columns[column], other.amount), exact,

@@ -50,6 +50,8 @@ class Judge {
 
   private:
     [[nodiscard]] double cost_of_alternatives(std::size_t line, const Way& way, const Shared& shared) const;
+    /// What a volume is to be multiplied with to be a weight, or the other way round; 1 where no density tells.
+    [[nodiscard]] double as_the_other_kind(std::size_t line, const Way& way, bool by_volume) const;
     [[nodiscard]] double grams_in_ml(const Known& known, const Way& way) const;
 
     const check::Model& model_;

@@ -112,11 +112,11 @@ void take_trade_strength(Line& line, std::string& name) {
 
 /// Words for a form stand behind the name in formularies, those for its quality too.
 void take_form(Line& line, std::string& name) {
-    constexpr std::array forms{"recryst",      "crystallised", "crystallized",  "crystalline",  "crystals",
-                               "crystal",      "cryst",        "crys",          "anhydrous",    "anhydr",
-                               "anh",          "mono",         "anhyd",         "desiccated",   "exsiccated",
-                               "dry",          "dried",        "monohydrate",   "monohydrated", "pentahydrate",
-                               "heptahydrate", "decahydrate",  "dodecahydrate", "glacial"};
+    constexpr std::array forms{
+        "recryst",     "crystallised",  "crystallized", "crystalline",  "crystals",     "crystal",      "cryst",
+        "crys",        "anhydrous",     "anhydr",       "anh",          "mono",         "anhyd",        "desiccated",
+        "exsiccated",  "dry",           "dried",        "monohydrate",  "monohydrated", "pentahydrate", "heptahydrate",
+        "decahydrate", "dodecahydrate", "glacial",      "concentrated", "conc"};
     constexpr std::array qualities{"chemically pure",
                                    "re-crystallised",
                                    "recrystallised",

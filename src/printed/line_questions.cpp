@@ -11,18 +11,6 @@ namespace {
 
 constexpr double told = 6.0;  ///< another ounce in one line is told of only where it is at all likely
 
-std::string_view words_of(Percent percent) {
-    switch (percent) {
-        case Percent::by_volume:
-            return "% v/v";
-        case Percent::by_weight:
-            return "% w/w";
-        case Percent::weight_in_volume:
-            return "% w/v";
-    }
-    return "";
-}
-
 class LineAsker {
   public:
     explicit LineAsker(const Asked& asked) : asked_(asked) {}

@@ -156,7 +156,7 @@ class LineReader {
         if (const std::size_t ratio = read_ratio(*figure, after); ratio > 0) return length + ratio;
         const std::size_t blank = after.starts_with(' ') ? 1 : 0;
         after.remove_prefix(blank);
-        for (const std::string_view sign : {"%", "per cent.", "per cent", "percent", "p.c."})
+        for (const std::string_view sign : {"%", "per cent.", "per cent", "percent", "p.c.", "pct"})
             if (lower(after).starts_with(sign)) {
                 line_.percent = figure->value;
                 return length + blank + sign.size();

@@ -7,25 +7,10 @@
 
 #include "slips.hpp"
 #include "usual_slips.hpp"
+#include "wording.hpp"
 
 namespace scruple::printed {
 namespace {
-
-std::string figures(double value, int digits = 4) {
-    return quantity::significant_text(value, digits);
-}
-
-std::string_view percent_words(Percent percent) {
-    switch (percent) {
-        case Percent::by_volume:
-            return "% v/v";
-        case Percent::by_weight:
-            return "% w/w";
-        case Percent::weight_in_volume:
-            return "% w/v";
-    }
-    return "";
-}
 
 class Reporter {
   public:
@@ -68,8 +53,7 @@ class Reporter {
                 read.evidence.push_back(fmt::format("`{}` is taken for {}", known.what.misprint, chemical.name));
         }
         if (known.line->percent)
-            read.strength =
-                fmt::format("{} {}", quantity::exact_text(*known.line->percent), percent_words(way.percent));
+            read.strength = fmt::format("{} {}", quantity::exact_text(*known.line->percent), words_of(way.percent));
         if (known.line->saturated) read.strength = "saturated at 20 C";
         if (!known.line->assumed.empty()) read.evidence.push_back(known.line->assumed);
     }

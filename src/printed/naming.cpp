@@ -117,6 +117,8 @@ std::string turned(const std::string& name) {
 /// A name in all its spellings; old salts named after hypo are its crystals.
 Named by_spellings(const check::Model& model, const std::string& name) {
     if (Named it = found(model, name); is_known(it)) return it;
+    for (const auto& [printed, meant] : other_names)
+        if (name == printed) return found(model, meant);
     const std::string whole = with_words_written_out(name);
     std::string joined = name;
     std::erase(joined, '-');

@@ -64,6 +64,23 @@ std::string with_points(std::string_view text) {
     return all;
 }
 
+/// A formula run on in one line: `Amidol, 50 grs.; sulphite of soda, 1 oz.; water, 20 ozs.`
+std::vector<std::string_view> run_on(std::string_view text) {
+    std::vector<std::string_view> all;
+    for (std::size_t begin = 0; begin <= text.size();) {
+        const std::size_t end = std::min(text.find(';', begin), text.size());
+        const std::string_view piece = text.substr(begin, end - begin);
+        begin = end + 1;
+        if (tidied(piece).empty()) continue;
+        const bool has_figure = std::ranges::any_of(piece, [](unsigned char c) { return std::isdigit(c) != 0; });
+        const std::size_t first = piece.find_first_not_of(' ');
+        if (!has_figure || !is_letter(piece[first])) return {text};
+        all.push_back(piece);
+    }
+    if (all.empty()) return {text};
+    return all;
+}
+
 /// What parts two ways to make the same thing in one line: `25 g, or crystals 68 g`.
 std::size_t alternative_at(std::string_view text) {
     for (const std::string_view word : {", or ", "; or ", " or "}) {
@@ -123,9 +140,11 @@ class PageReader {
             return;
         }
         const std::string mended = commas_ ? with_points(text) : std::string(text);
-        const std::size_t other = alternative_at(mended);
-        keep(read_line(std::string_view(mended).substr(0, other)));
-        if (other != std::string::npos) keep(read_line(std::string_view(mended).substr(other)));
+        for (const std::string_view one : run_on(mended)) {
+            const std::size_t other = alternative_at(one);
+            keep(read_line(one.substr(0, other)));
+            if (other != std::string_view::npos) keep(read_line(one.substr(other)));
+        }
     }
 
     void keep(Line line) {

@@ -121,6 +121,18 @@ Amount amount_of(const Measure& measure, const Known& known, const Shared& share
     return amount;
 }
 
+std::string_view words_of(Percent percent) {
+    switch (percent) {
+        case Percent::by_volume:
+            return "% v/v";
+        case Percent::by_weight:
+            return "% w/w";
+        case Percent::weight_in_volume:
+            return "% w/v";
+    }
+    return "";
+}
+
 double volume_of(const Piece& piece, const Shared& shared, std::size_t index) {
     Unit unit = metric_unit(piece.unit);
     if (unit == Unit::none) unit = fluid_unit(piece.unit, piece.whose.fluid.value_or(shared.fluid[index]));

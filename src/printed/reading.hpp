@@ -57,6 +57,9 @@ struct Amount {
 [[nodiscard]] Amount amount_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,
                                std::size_t index, const Column& column);
 
+/// `% v/v`
+[[nodiscard]] std::string_view words_of(Percent percent);
+
 /// `to the ounce`, in ml; infinite where that is no volume.
 [[nodiscard]] double volume_of(const Piece& piece, const Shared& shared, std::size_t index);
 

@@ -9,15 +9,12 @@
 #include "dangers.hpp"
 #include "lines_read.hpp"
 #include "questions.hpp"
+#include "wording.hpp"
 
 namespace scruple::printed {
 namespace {
 
-std::string figures(double value, int digits = 4) {
-    return quantity::significant_text(value, digits);
-}
-
-constexpr double worth_telling = 1.5;  ///< times as strong as in use
+constexpr double worth_a_word = 1.5;  ///< times as strong as in use
 
 class Settler {
   public:
@@ -94,7 +91,7 @@ class Settler {
                                                            best.shared, {}, column, layout_.columns[column]);
         }
         it.ph = ph_of(model_, held_by(model_, layout_, judge_, best, Mixture{{{index, 1}}, 0}));
-        if (const double times = judge_.strength(index); times > worth_telling)
+        if (const double times = judge_.strength(index); times > worth_a_word)
             settled_.evidence.push_back(fmt::format("{} is taken as {} times as strong as in use",
                                                     it.label.empty() ? "the solution" : "solution " + it.label,
                                                     figures(times, 3)));

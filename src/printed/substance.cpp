@@ -86,6 +86,14 @@ double Judge::grams_in_ml(const Known& known, const Way& way) const {
     return 0;
 }
 
+double Judge::as_the_other_kind(std::size_t line, const Way& way, bool by_volume) const {
+    const Known& known = layout_.lines[line];
+    const bool pure = known.pure_liquid && !known.line->percent && !known.line->saturated;
+    const double density = pure && way.form != check::none ? pure_density(model_.chemicals[known.what.chemical]) : 0;
+    if (density <= 0) return 1;
+    return by_volume ? density : 1 / density;
+}
+
 double Judge::substance(std::size_t line, std::size_t column, const Way& way, const Shared& shared) const {
     const Known& known = layout_.lines[line];
     const PerLitre it = per_litre(line, column, way, shared);

@@ -11,8 +11,8 @@
 namespace scruple::printed {
 namespace {
 
-constexpr double deviation = 0.69;  ///< of what is made outside the usual range: a factor of two
-constexpr double most_cost = 3.5;   ///< a slip is as likely as 1 in 33
+constexpr double usual_deviation = 0.69;   ///< of what is made outside the usual range: a factor of two
+constexpr double most_unusual_cost = 3.5;  ///< a slip is as likely as 1 in 33
 
 struct Row {
     Role role;
@@ -161,8 +161,8 @@ double outside(const Range& range, double value) {
 }
 
 double cost_of_unusual(const Range& range, double value) {
-    const double z = outside(range, value) / deviation;
-    return std::min(z * z / 2, most_cost);
+    const double z = outside(range, value) / usual_deviation;
+    return std::min(z * z / 2, most_unusual_cost);
 }
 
 }  // namespace scruple::printed

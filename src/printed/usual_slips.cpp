@@ -10,8 +10,8 @@
 namespace scruple::printed {
 namespace {
 
-constexpr double far = 0.47;   ///< outside the usual range: 1.6 times too much, or too little
-constexpr double near = 0.30;  ///< what a slip explains may come out a little outside itself
+constexpr double unusual = 0.47;  ///< outside the usual range: 1.6 times too much, or too little
+constexpr double nearly = 0.30;   ///< what a slip explains may come out a little outside itself
 
 /// `times` is what the printed amount has to be multiplied with.
 struct Slip {
@@ -66,7 +66,7 @@ std::string slips_for(const Range& range, double grams, const Known& known, bool
     for (const Slip& slip : slips) {
         if (!happens_to(slip, measure, metric)) continue;
         const double off = std::abs(outside(range, grams * slip.times));
-        if (off < near)
+        if (off < nearly)
             all.emplace_back(off, fmt::format("{}: it would be {} g/l", slip.words, shown(grams * slip.times)));
     }
     const bool fraction = measure.pieces.size() == 1 && measure.pieces.front().value < 1 && !metric;
@@ -93,7 +93,7 @@ void tell_unusual(const Judge& judge, const Known& known, std::size_t line, cons
     }
     const auto range = judge.usual(line, way.form);
     const double grams = range ? judge.substance(line, 0, way, shared) : 0;
-    if (grams <= 0 || std::abs(outside(*range, grams)) < far) return;
+    if (grams <= 0 || std::abs(outside(*range, grams)) < unusual) return;
     const double stronger = judge.strength(known.line->solution);
     const std::string at = stronger > 1 ? fmt::format(" when {} times as strong as in use", shown(stronger)) : "";
     read.fault = fmt::format("{} g/l is {} than {} usually hold{}: {} to {} g/l (common practice)", shown(grams),

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cctype>
 
+#include "scruple/quantity/exact.hpp"
+
 namespace scruple::printed {
 
 std::string lower(std::string_view text) {
@@ -62,6 +64,10 @@ std::string tidied(std::string_view text) {
             break;
     }
     return all.substr(begin);
+}
+
+std::string figures(double value, int digits) {
+    return quantity::significant_text(value, digits);
 }
 
 }  // namespace scruple::printed

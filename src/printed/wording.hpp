@@ -22,4 +22,7 @@ namespace scruple::printed {
 /// Runs of blanks become one; blanks, points, commas, colons and dashes at the ends go.
 [[nodiscard]] std::string tidied(std::string_view text);
 
+/// In so many significant figures.
+[[nodiscard]] std::string figures(double value, int digits = 4);
+
 }  // namespace scruple::printed

@@ -135,6 +135,10 @@ TEST_CASE("what is mixed for use, in other words") {
     REQUIRE(stock.settled.for_use.size() == 1);
     CHECK(stock.settled.for_use[0].water == "3");
     CHECK(stock.settled.for_use[0].holds.front().per_litre == to_figures(2.5));
+    const PrintedPage sum("    | Metol 10 g\n    | Water to 1 l\n    | For use dilute 1+4.\n");
+    REQUIRE(sum.settled.for_use.size() == 1);
+    CHECK(sum.settled.for_use[0].holds.front().per_litre == to_figures(2));
+    CHECK(!sum.asks("what 1 : 4 means"));
     const PrintedPage working(
         "    | Stock solution\n    | Metol 10 g\n    | Water to 1 l\n    | Working solution\n    | "
         "Stock solution 1 part\n    | Water 4 parts\n");
@@ -243,6 +247,27 @@ TEST_CASE("figures as they are set and scanned") {
     CHECK(words.per_litre("metol") == to_figures(7.489));
     const PrintedPage range("    | Borax   10–12 g\n    | Water   1 litre\n");
     CHECK(range.per_litre("borax") == to_figures(11));
+}
+
+TEST_CASE("a formula run on in one line") {
+    const PrintedPage page(
+        "    | Amidol, 50 grs.; sulphite of soda, 1 oz.; strong ammonia, 10 drops; water, 20 ozs.\n");
+    CHECK(page.per_litre("amidol") == to_figures(5.702));
+    CHECK(page.per_litre("sodium sulfite") == to_figures(49.89));
+    CHECK(page.line("ammonia").amount == "0.5 ml");
+}
+
+TEST_CASE("a liquid that one column weighs and the other measures") {
+    const PrintedPage page(R"(
+    is a       fixer
+    book       an almanack, 1934, Great Britain
+    | Hypo                      250 g      5 ozs.
+    | Glacial acetic acid       17 g       150 minims
+    | Water to                  1000 c.c.  20 ozs.
+)");
+    // 150 imperial minims of 1.05 g/ml in 568.26 ml: 16.4 g/l
+    CHECK(page.line("acetic acid").fault.empty());
+    CHECK(page.line("acetic acid").form == "glacial");
 }
 
 TEST_CASE("temperatures, times and directions are no amounts") {
