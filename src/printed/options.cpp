@@ -76,6 +76,7 @@ std::vector<std::string> Options::told(const Weights& against) const {
     }
     std::ranges::stable_sort(all, {}, &std::pair<double, std::string>::first);
     std::vector<std::string> texts;
+    texts.reserve(all.size());
     for (auto& [cost, text] : all) texts.push_back(std::move(text));
     return texts;
 }

@@ -32,7 +32,8 @@ Search::Search(const std::vector<Known>& lines, const std::vector<Shared>& share
 std::size_t Search::of_page(const Under& under, std::size_t line) const {
     const std::vector<Way>& ways = lines_[line].ways;
     std::size_t best = under.ways[line];
-    double least = ways[best].other_ounce ? never : under.costs[line][best];
+    double least = under.costs[line][best];
+    if (ways[best].other_ounce) least = never;
     for (std::size_t w = 0; w < ways.size(); ++w) {
         if (ways[w].other_ounce || under.costs[line][w] >= least) continue;
         best = w;

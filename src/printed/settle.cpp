@@ -155,12 +155,23 @@ class Settler {
         }
     }
 
+    /// A wrong volume looks like that too.
+    void stronger_throughout(const Found& best) {
+        std::string as_if;
+        for (std::size_t column = 0; column < layout_.columns.size(); ++column) {
+            const double volume = volume_of(layout_, 0, column, best.shared);
+            if (!layout_.columns[column].metric || volume <= 0 || !as_if.empty()) continue;
+            as_if = fmt::format(", as if it made {} ml and not {} ml", figures(volume * best.shared.stronger, 3),
+                                figures(volume));
+        }
+        settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout{}",
+                                                figures(std::abs(best.shared.stronger - 1) * 100, 2),
+                                                best.shared.stronger > 1 ? "stronger" : "weaker", as_if));
+    }
+
     void page_evidence(const Found& best) {
         strength_evidence(best);
-        if (best.shared.stronger != 1)
-            settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout",
-                                                    figures(std::abs(best.shared.stronger - 1) * 100, 2),
-                                                    best.shared.stronger > 1 ? "stronger" : "weaker"));
+        if (best.shared.stronger != 1) stronger_throughout(best);
         if (page_.year) settled_.evidence.push_back(fmt::format("it is of {}", *page_.year));
         if (page_.country == Page::Country::britain) settled_.evidence.emplace_back("the book is British");
         if (page_.country == Page::Country::america) settled_.evidence.emplace_back("the book is American");

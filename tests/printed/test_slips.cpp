@@ -66,6 +66,23 @@ TEST_CASE("which of two columns is the unusual one") {
     }));
 }
 
+TEST_CASE("a column whose volume is wrong is weaker throughout") {
+    // Amounts of a litre, under which two litres are printed.
+    const PrintedPage page(R"(
+    is a       paper developer
+    book       a bench book, 1950, England
+    | Metol                   60 grs  1.7 g
+    | Hydroquinone            ½ oz    6.3 g
+    | Sodium sulphite anhyd   2 oz    25 g
+    | Sodium carbonate anhyd  2½ oz   31 g
+    | Water to                80 oz   2000 c.c.
+)");
+    CHECK(std::ranges::any_of(page.settled.evidence, [](const std::string& it) {
+        return it.find("weaker than the others throughout, as if it made 1000 ml and not 2000 ml") != std::string::npos;
+    }));
+    for (const auto& line : page.settled.lines) CHECK(line.fault.empty());
+}
+
 TEST_CASE("a stock solution is no row of slips") {
     const PrintedPage told(R"(
     is a       paper developer
