@@ -53,7 +53,8 @@ std::vector<std::string> assumptions(const Settlement& settled) {
 /// What a `part` is called: its letter or number; without one, what it is.
 std::string part_name(const Settlement& settled, std::size_t solution) {
     const std::string& label = settled.solutions[solution].label;
-    return label.empty() ? "part stock" : fmt::format("part {}", label);
+    if (label.empty()) return "part stock";
+    return fmt::format("part {}", label.find(' ') == std::string::npos ? label : in_quotes(label));
 }
 
 /// Three quarters of what the other liquids leave, so that there is room for what goes in.

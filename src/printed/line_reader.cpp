@@ -117,13 +117,28 @@ bool adds_to(UnitWord first, UnitWord second) {
            rank(second) < rank(first);
 }
 
+bool says_dilute(std::string_view text) {
+    const std::string said = lower(text);
+    return said.find("dilut") != std::string::npos;
+}
+
+/// `Dilute 1 to 20` is a dilution, `1 to 20 g` a range.
+std::string with_ratio_sign(std::string text) {
+    if (!says_dilute(text)) return text;
+    const std::size_t at = text.find(" to ");
+    const bool between =
+        at != std::string::npos && at > 0 && at + 4 < text.size() && is_figure(text[at - 1]) && is_figure(text[at + 4]);
+    if (between) text.replace(at, 4, " : ");
+    return text;
+}
+
 class LineReader {
   public:
     explicit LineReader(std::string_view text) { line_.text = text; }
 
     Line run() {
         bool mended = false;
-        const std::string text = with_figures_mended(without_count(line_.text), mended);
+        const std::string text = with_ratio_sign(with_figures_mended(without_count(line_.text), mended));
         for (const std::string_view column : columns_of(text)) read_column(column);
         if (mended) line_.assumed = "letters that a scan took for figures are read as figures";
         name_line(line_, tidied(name_));
@@ -203,6 +218,7 @@ class LineReader {
 
     /// ` : 9` behind `1`
     std::size_t read_ratio(const Figure& one, std::string_view after) {
+        if (after.starts_with(" in ") && says_dilute(line_.text)) return read_one_in(one, after.substr(4));
         const std::size_t sign = after.find_first_not_of(' ');
         if (sign == std::string_view::npos || (after[sign] != ':' && after[sign] != '+')) return 0;
         const std::size_t second = after.find_first_not_of(' ', sign + 1);
@@ -212,6 +228,14 @@ class LineReader {
             return 0;
         line_.ratio = Ratio{one.value, other->value, after[sign] == '+'};
         return second + other->length;
+    }
+
+    /// `1 in 10` is one part and nine.
+    std::size_t read_one_in(const Figure& one, std::string_view after) {
+        const auto whole = figure_at(after);
+        if (!whole || one.value == 0 || whole->value <= one.value) return 0;
+        line_.ratio = Ratio{one.value, whole->value - one.value, true};
+        return 4 + whole->length;
     }
 
     void add(const Figure& figure, const UnitFound& unit, std::string_view text) {

@@ -111,11 +111,22 @@ Page::Country spelling_of(const check::PrintedPage& typed) {
     return british > american ? Page::Country::britain : Page::Country::america;
 }
 
+/// A few words that begin with a capital, without a figure and without a full stop.
+bool is_title(std::string_view text) {
+    constexpr std::size_t longest = 3;  // words
+    const std::string said = tidied(text);
+    const auto is_figure = [](unsigned char c) { return std::isdigit(c) != 0; };
+    return !said.empty() && std::isupper(static_cast<unsigned char>(said.front())) != 0 &&
+           words_of(said).size() <= longest && std::ranges::none_of(said, is_figure) &&
+           text.find_last_of('.') == std::string_view::npos;
+}
+
 class PageReader {
   public:
     PageReader(const check::PrintedPage& typed, Page& page) : page_(page), commas_(has_decimal_comma(typed)) {
         page_.solutions.emplace_back();
         for (const check::PrintedLine& line : typed.lines) read(line);
+        drop_empty_last();
         mix_for_use();
     }
 
@@ -140,11 +151,47 @@ class PageReader {
             return;
         }
         const std::string mended = commas_ ? with_points(text) : std::string(text);
+        if (is_title(mended) && begin_by_title(mended)) return;
         for (const std::string_view one : run_on(mended)) {
             const std::size_t other = alternative_at(one);
             keep(read_line(one.substr(0, other)));
             if (other != std::string_view::npos) keep(read_line(one.substr(other)));
         }
+    }
+
+    /// `Bleach` and `Sulphide bath` over their lines. The first is a label only where there is a second.
+    bool begin_by_title(const std::string& text) {
+        const std::size_t last = page_.solutions.size() - 1;
+        const auto of_last = [last](Line::What what) {
+            return [last, what](const Line& line) { return line.solution == last && line.what == what; };
+        };
+        if (std::ranges::none_of(page_.lines, of_last(Line::What::ingredient))) {
+            title_ = tidied(text);
+            return false;
+        }
+        if (std::ranges::none_of(page_.lines, of_last(Line::What::water)) &&
+            std::ranges::none_of(page_.lines, of_last(Line::What::water_to_make)))
+            return false;
+        if (page_.solutions.size() == 1 && page_.solutions.front().label.empty()) name_first();
+        page_.solutions.push_back({tidied(text)});
+        return true;
+    }
+
+    void name_first() {
+        if (title_.empty()) return;
+        page_.solutions.front().label = title_;
+        std::erase_if(page_.lines, [&](const Line& line) { return tidied(line.text) == title_; });
+    }
+
+    /// Words behind the last line that no line follows were no title.
+    void drop_empty_last() {
+        const std::size_t last = page_.solutions.size() - 1;
+        const auto has_amount = [last](const Line& line) { return line.solution == last && !line.columns.empty(); };
+        if (last == 0 || std::ranges::any_of(page_.lines, has_amount)) return;
+        for (Line& line : page_.lines) line.solution = std::min(line.solution, last - 1);
+        const std::string label = page_.solutions.back().label;
+        page_.solutions.pop_back();
+        keep(read_line(label));
     }
 
     void keep(Line line) {
@@ -190,6 +237,7 @@ class PageReader {
     Page& page_;
     bool commas_;
     check::Place place_{};
+    std::string title_{};  ///< what stood over the first lines
 };
 
 }  // namespace

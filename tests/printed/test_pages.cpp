@@ -249,6 +249,37 @@ TEST_CASE("figures as they are set and scanned") {
     CHECK(range.per_litre("borax") == to_figures(11));
 }
 
+TEST_CASE("baths under titles are solutions of their own; words behind the last line are not") {
+    const PrintedPage page(R"(
+    is a       toner
+    | Bleach
+    | Pot. ferricyanide  1 oz
+    | Water to  20 oz
+    | Sulphide bath
+    | Sodium sulphide   2 oz
+    | Water  to 40 oz
+    | Works quickly
+)");
+    REQUIRE(page.settled.solutions.size() == 2);
+    CHECK(page.solution(0).label == "Bleach");
+    CHECK(page.solution(1).label == "Sulphide bath");
+    CHECK(page.solution(1).makes == "40 fl oz uk");
+    CHECK(page.per_litre("sodium sulfide") == to_figures(49.89));
+    REQUIRE(page.settled.not_read.size() == 1);
+    CHECK(page.settled.not_read[0] == "Works quickly");
+}
+
+TEST_CASE("dilutions in words") {
+    const auto water = [](const std::string& words) {
+        const PrintedPage page("    | Borax 9 g\n    | Water to 1 l\n    | " + words + "\n");
+        return page.settled.for_use.empty() ? "" : page.settled.for_use[0].water;
+    };
+    CHECK(water("Dilute 1 to 20") == "20");
+    CHECK(water("Dilute one part with 9 parts of water") == "9");
+    CHECK(water("Diluted 1 in 10") == "9");
+    CHECK(water("Dilute 1+7") == "7");
+}
+
 TEST_CASE("a formula run on in one line") {
     const PrintedPage page(
         "    | Amidol, 50 grs.; sulphite of soda, 1 oz.; strong ammonia, 10 drops; water, 20 ozs.\n");
