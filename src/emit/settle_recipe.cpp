@@ -66,15 +66,23 @@ double water_to_begin_with(const Settlement& settled, std::size_t solution) {
     return std::max(makes - others, 0.0) * 0.75;
 }
 
+/// What the library does not know is written so that it is read as a name, and refused as one.
+std::string name_in_recipe(const LineRead& line) {
+    if (line.chemical != check::none) return settled_words::name_of(line);
+    std::string name = line.name;
+    std::ranges::replace_if(
+        name, [](char c) { return std::string_view(",;()/").find(c) != std::string_view::npos; }, ' ');
+    return name;
+}
+
 std::string lines_of(const Settlement& settled, std::size_t solution) {
     std::string all;
     const printed::SolutionRead& it = settled.solutions[solution];
-    if (it.makes_ml)
-        all +=
-            fmt::format("    water   {} ml\n", quantity::significant_text(water_to_begin_with(settled, solution), 3));
+    const double water = it.makes_ml ? water_to_begin_with(settled, solution) : 0;
+    if (water > 0) all += fmt::format("    water   {} ml\n", quantity::significant_text(water, 3));
     for (const LineRead& line : settled.lines)
         if (line.solution == solution && !line.amount.empty())
-            all += fmt::format("    {}   {}\n", settled_words::name_of(line), line.amount);
+            all += fmt::format("    {}   {}\n", name_in_recipe(line), line.amount);
     if (!it.makes.empty()) all += fmt::format("    water to make   {}\n", it.makes);
     return all;
 }
