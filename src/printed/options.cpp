@@ -12,7 +12,7 @@ namespace {
 constexpr double worth_telling = 0.25;  ///< a cost of less says nothing
 constexpr double same = 0.005;          ///< a change of less is none
 
-std::string_view words_of(Evidence evidence) {
+std::string_view evidence_words(Evidence evidence) {
     switch (evidence) {
         case Evidence::habit:
             return "what such pages mostly mean";
@@ -71,7 +71,7 @@ std::vector<std::string> Options::told(const Weights& against) const {
     for (std::size_t i = 0; i < kinds_of_evidence; ++i) {
         const double cost = against[static_cast<Evidence>(i)];
         if (std::abs(cost) < worth_telling) continue;
-        all.emplace_back(-cost, fmt::format("{} {}{}", words_of(static_cast<Evidence>(i)), odds(std::abs(cost)),
+        all.emplace_back(-cost, fmt::format("{} {}{}", evidence_words(static_cast<Evidence>(i)), odds(std::abs(cost)),
                                             cost < 0 ? " for it" : ""));
     }
     std::ranges::stable_sort(all, {}, &std::pair<double, std::string>::first);
