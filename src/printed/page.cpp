@@ -123,7 +123,9 @@ bool is_title(std::string_view text) {
 
 class PageReader {
   public:
-    PageReader(const check::PrintedPage& typed, Page& page) : page_(page), commas_(has_decimal_comma(typed)) {
+    PageReader(const check::PrintedPage& typed, Page& page) : page_(page), commas_(has_decimal_comma(typed)) {}
+
+    void run(const check::PrintedPage& typed) {
         page_.solutions.emplace_back();
         for (const check::PrintedLine& line : typed.lines) read(line);
         drop_empty_last();
@@ -247,7 +249,7 @@ Page read_page(const check::PrintedPage& typed) {
     page.country = country_in(typed.book);
     page.year = year_in(typed.book);
     page.spelling = spelling_of(typed);
-    PageReader(typed, page);
+    PageReader(typed, page).run(typed);
     return page;
 }
 

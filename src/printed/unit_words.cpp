@@ -141,25 +141,25 @@ struct WhoseWord {
     std::string_view word;
     Whose whose;
 };
-const std::array whose_words{WhoseWord{"imperial", {Fluid::imperial, {}}},
-                             WhoseWord{"imp", {Fluid::imperial, {}}},
-                             WhoseWord{"british", {Fluid::imperial, {}}},
-                             WhoseWord{"brit", {Fluid::imperial, {}}},
-                             WhoseWord{"english", {Fluid::imperial, {}}},
-                             WhoseWord{"uk", {Fluid::imperial, {}}},
-                             WhoseWord{"us", {Fluid::us, {}}},
-                             WhoseWord{"usa", {Fluid::us, {}}},
-                             WhoseWord{"american", {Fluid::us, {}}},
-                             WhoseWord{"amer", {Fluid::us, {}}},
-                             WhoseWord{"avoirdupois", {{}, Ounce::avoirdupois}},
-                             WhoseWord{"avoir", {{}, Ounce::avoirdupois}},
-                             WhoseWord{"avdp", {{}, Ounce::avoirdupois}},
-                             WhoseWord{"av", {{}, Ounce::avoirdupois}},
-                             WhoseWord{"apothecaries", {{}, Ounce::apothecaries}},
-                             WhoseWord{"apothecary", {{}, Ounce::apothecaries}},
-                             WhoseWord{"apoth", {{}, Ounce::apothecaries}},
-                             WhoseWord{"ap", {{}, Ounce::apothecaries}},
-                             WhoseWord{"troy", {{}, Ounce::apothecaries}}};
+constexpr std::array whose_words{WhoseWord{"imperial", {Fluid::imperial, {}}},
+                                 WhoseWord{"imp", {Fluid::imperial, {}}},
+                                 WhoseWord{"british", {Fluid::imperial, {}}},
+                                 WhoseWord{"brit", {Fluid::imperial, {}}},
+                                 WhoseWord{"english", {Fluid::imperial, {}}},
+                                 WhoseWord{"uk", {Fluid::imperial, {}}},
+                                 WhoseWord{"us", {Fluid::us, {}}},
+                                 WhoseWord{"usa", {Fluid::us, {}}},
+                                 WhoseWord{"american", {Fluid::us, {}}},
+                                 WhoseWord{"amer", {Fluid::us, {}}},
+                                 WhoseWord{"avoirdupois", {{}, Ounce::avoirdupois}},
+                                 WhoseWord{"avoir", {{}, Ounce::avoirdupois}},
+                                 WhoseWord{"avdp", {{}, Ounce::avoirdupois}},
+                                 WhoseWord{"av", {{}, Ounce::avoirdupois}},
+                                 WhoseWord{"apothecaries", {{}, Ounce::apothecaries}},
+                                 WhoseWord{"apothecary", {{}, Ounce::apothecaries}},
+                                 WhoseWord{"apoth", {{}, Ounce::apothecaries}},
+                                 WhoseWord{"ap", {{}, Ounce::apothecaries}},
+                                 WhoseWord{"troy", {{}, Ounce::apothecaries}}};
 
 UnitFound bare_unit_at(std::string_view text) {
     UnitFound found;
