@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "weigh_columns.hpp"
 
@@ -20,15 +21,41 @@ double base_of_step(const Measure& measure, const Amount& amount) {
     return value > 0 && whole > 0 ? measure.step.to_double() * whole / value : 0;
 }
 
+/// What most of the lines say, within `agree` of one another, as a logarithm: the middle of the fullest stretch, if it
+/// has two lines and a third of all; 0 where they say nothing of the kind.
+double said_by_most(std::vector<double> ratios) {
+    std::ranges::sort(ratios);
+    std::size_t most = 0;
+    double middle = 0;
+    for (std::size_t begin = 0, end = 0; begin < ratios.size(); ++begin) {
+        while (end < ratios.size() && ratios[end] - ratios[begin] < agree) ++end;
+        if (end - begin <= most) continue;
+        most = end - begin;
+        middle = ratios[begin + most / 2];
+    }
+    return most >= 2 && 3 * most >= ratios.size() && std::abs(middle) >= agree ? middle : 0;
+}
+
 }  // namespace
 
 PerLitre Judge::per_litre(std::size_t line, std::size_t column, const Way& way, const Shared& shared) const {
     const Known& known = layout_.lines[line];
     if (column >= known.line->columns.size() || column >= layout_.columns.size()) return {};
-    PerLitre it{amount_of(known.line->columns[column], known, shared, way, column, layout_.columns[column].metric), 0};
-    const double volume = volume_of(layout_, column, shared);
-    if (volume > 0) it.per_litre = it.amount.base / volume * 1000;
+    PerLitre it{amount_of(known.line->columns[column], known, shared, way, column, layout_.columns[column]), 0};
+    const double volume = volume_of(layout_, known.line->solution, column, shared);
+    const Measure& measure = known.line->columns[column];
+    if (measure.per) {
+        it.per_litre = it.amount.base / volume_of(*measure.per, shared, column) * 1000;
+        it.amount.base = it.per_litre * volume / 1000;
+    } else if (volume > 0) {
+        it.per_litre = it.amount.base / volume * 1000;
+    }
     return it;
+}
+
+/// 1 for a metric column against another kind, -1 the other way round, 0 for two of a kind.
+int Judge::direction(std::size_t column) const {
+    return (layout_.columns[column].metric ? 1 : 0) - (layout_.columns[0].metric ? 1 : 0);
 }
 
 std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Shared& shared) const {
@@ -37,9 +64,16 @@ std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Sh
     const PerLitre first = per_litre(line, 0, way, shared);
     if (first.per_litre <= 0) return all;
     for (std::size_t column = 1; column < std::min(columns.size(), layout_.columns.size()); ++column) {
-        const PerLitre other = per_litre(line, column, way, shared);
+        PerLitre other = per_litre(line, column, way, shared);
         if (other.per_litre <= 0) continue;
-        const double stronger = layout_.columns[column].metric ? shared.stronger : 1;
+        if (other.amount.by_volume != first.amount.by_volume) {
+            // A pure liquid is weighed in the one column and measured in the other.
+            const double times = as_the_other_kind(line, way, other.amount.by_volume);
+            other.amount.base *= times;
+            other.per_litre *= times;
+            other.amount.by_volume = other.amount.by_volume != (times != 1);
+        }
+        const double stronger = std::pow(shared.stronger, direction(column));
         const double exact = first.per_litre * stronger * other.amount.base / other.per_litre;
         all.push_back({column, 0, other.amount.base, base_of_step(columns[column], other.amount), exact,
                        other.amount.by_volume == first.amount.by_volume});
@@ -47,28 +81,44 @@ std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Sh
     return all;
 }
 
-double Judge::dissolves(check::Id chemical, check::Id form) const {
-    if (chemical == check::none) return 0;
-    const check::Chemical& it = model_.chemicals[chemical];
-    for (const check::Solubility& row : it.solubilities) {
-        const bool near_20 = !row.at || (row.at->low <= 20 && row.at->high >= 20);
-        if (!near_20 || row.solvent_chemical != model_.water || row.in_grams == 0) continue;
-        double grams = (row.grams / row.in_grams).to_double() * 1000;
-        if (row.form != check::none && form < it.forms.size())
-            grams *= (it.forms[form].molar_mass / it.forms[row.form].molar_mass).to_double();
-        return grams;
+/// What an alternative comes to in moles, against what it stands for: `1 oz dry, or 2¾ oz of crystals`.
+double Judge::cost_of_alternatives(std::size_t line, const Way& way, const Shared& shared) const {
+    const Known& known = layout_.lines[line];
+    double cost = 0;
+    for (const Line* other : known.alternatives) {
+        const Named named = other->name.empty() ? known.what : chemical_named(model_, other->name);
+        if (known.what.chemical == check::none || named.chemical != known.what.chemical) continue;
+        const check::Chemical& chemical = model_.chemicals[named.chemical];
+        const Amount here = amount_of(known.line->columns[0], known, shared, way, 0, layout_.columns[0]);
+        const Amount there = amount_of(other->columns[0], known, shared, way, 0, layout_.columns[0]);
+        if (here.base <= 0 || there.base <= 0) continue;
+        double least = std::numeric_limits<double>::infinity();
+        for (const check::Form& form : chemical.forms) {
+            if (!other->form.empty() && !is_called(form, other->form)) continue;
+            const double meant = here.base * (form.molar_mass / chemical.forms[way.form].molar_mass).to_double();
+            least = std::min(least, cost_of_printing(there.base, base_of_step(other->columns[0], there), meant));
+        }
+        if (std::isfinite(least)) cost += least;
     }
-    return 0;
+    return cost;
 }
 
-double Judge::cost(std::size_t line, const Way& way, const Shared& shared) const {
-    double cost = 0;
+Weights Judge::weights(std::size_t line, const Way& way, const Shared& shared) const {
+    Weights weights;
     for (const Compared& it : compared(line, way, shared))
-        cost += it.same_kind ? cost_of_printing(it.printed, it.step, it.exact) : weight_for_volume;
+        weights[Evidence::columns] +=
+            it.same_kind ? cost_of_printing(it.printed, it.step, it.exact) : weight_for_volume;
+    if (!layout_.lines[line].alternatives.empty())
+        weights[Evidence::columns] += cost_of_alternatives(line, way, shared);
     const PerLitre first = per_litre(line, 0, way, shared);
     const double most = dissolves(layout_.lines[line].what.chemical, way.form);
-    if (most > 0 && !first.amount.by_volume && first.per_litre > most) cost += will_not_dissolve;
-    return cost;
+    if (most > 0 && !first.amount.by_volume && first.per_litre > most)
+        weights[Evidence::dissolving] += will_not_dissolve;
+    if (const auto range = usual(line, way.form)) {
+        const double grams = substance(line, 0, way, shared);
+        if (grams > 0) weights[Evidence::usual] += cost_of_unusual(*range, grams);
+    }
+    return weights;
 }
 
 void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>& shared) {
@@ -77,20 +127,14 @@ void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>&
         std::vector<double> ratios;
         for (std::size_t line = 0; line < layout.lines.size(); ++line)
             for (const Compared& it : judge.compared(line, layout.lines[line].ways.front(), shared[s]))
-                if (it.same_kind && layout.columns[it.column].metric) ratios.push_back(std::log(it.printed / it.exact));
-        std::vector<double> tried;
-        for (const double ratio : ratios) {
-            const auto near = [&](double other) { return std::abs(other - ratio) < agree / 2; };
-            if (std::ranges::any_of(tried, near)) continue;
-            tried.push_back(ratio);
-            const auto same =
-                std::ranges::count_if(ratios, [&](double other) { return std::abs(other - ratio) < agree; });
-            if (std::abs(ratio) < agree || same < 2) continue;
-            Shared more = shared[s];
-            more.stronger = std::exp(ratio);
-            more.cost += stronger_throughout;
-            shared.push_back(more);
-        }
+                if (const int direction = judge.direction(it.column); it.same_kind && direction != 0)
+                    ratios.push_back(direction * std::log(it.printed / it.exact));
+        const double stronger = said_by_most(std::move(ratios));
+        if (stronger == 0) continue;
+        Shared more = shared[s];
+        more.stronger = std::exp(stronger);
+        more.weights[Evidence::habit] += stronger_throughout;
+        shared.push_back(more);
     }
 }
 

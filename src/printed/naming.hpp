@@ -12,10 +12,12 @@ namespace scruple::printed {
 struct Named {
     check::Id chemical = check::none;
     check::Id form = check::none;  ///< what the name itself implies: `sal soda` is the decahydrate
-    std::string_view as;           ///< what it was taken for, where it was not found as it stands
+    std::string_view as{};         ///< the chemical's name in the library
+    std::string misprint{};        ///< what stands there, where it is a letter or two off every name there is
 };
 
-/// By the library's names, and by the older order of words: `sulphite of soda`, `potass. carb.`
+/// By the library's names, and by the older order of words: `sulphite of soda`, `potass. carb.`; where none fits, by
+/// the one name that is a letter off (two in a long one).
 [[nodiscard]] Named chemical_named(const check::Model& model, std::string_view printed);
 
 }  // namespace scruple::printed

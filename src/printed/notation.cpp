@@ -13,9 +13,23 @@ struct Vulgar {
     std::string_view sign;
     int over, under;
 };
-constexpr std::array vulgar_fractions{Vulgar{"½", 1, 2}, Vulgar{"¼", 1, 4}, Vulgar{"¾", 3, 4},
-                                      Vulgar{"⅓", 1, 3}, Vulgar{"⅔", 2, 3}, Vulgar{"⅛", 1, 8},
-                                      Vulgar{"⅜", 3, 8}, Vulgar{"⅝", 5, 8}, Vulgar{"⅞", 7, 8}};
+constexpr std::array vulgar_fractions{Vulgar{"½", 1, 2}, Vulgar{"¼", 1, 4}, Vulgar{"¾", 3, 4}, Vulgar{"⅓", 1, 3},
+                                      Vulgar{"⅔", 2, 3}, Vulgar{"⅛", 1, 8}, Vulgar{"⅜", 3, 8}, Vulgar{"⅝", 5, 8},
+                                      Vulgar{"⅞", 7, 8}, Vulgar{"⅕", 1, 5}, Vulgar{"⅖", 2, 5}, Vulgar{"⅗", 3, 5},
+                                      Vulgar{"⅘", 4, 5}, Vulgar{"⅙", 1, 6}, Vulgar{"⅚", 5, 6}};
+
+struct Counted {
+    std::string_view word;
+    int over, under;
+};
+constexpr std::array counted{Counted{"half a", 1, 2},   Counted{"half an", 1, 2},  Counted{"a half", 1, 2},
+                             Counted{"one half", 1, 2}, Counted{"one-half", 1, 2}, Counted{"a quarter of a", 1, 4},
+                             Counted{"quarter", 1, 4},  Counted{"half", 1, 2},     Counted{"one", 1, 1},
+                             Counted{"two", 2, 1},      Counted{"three", 3, 1},    Counted{"four", 4, 1},
+                             Counted{"five", 5, 1},     Counted{"six", 6, 1},      Counted{"seven", 7, 1},
+                             Counted{"eight", 8, 1},    Counted{"nine", 9, 1},     Counted{"ten", 10, 1},
+                             Counted{"twelve", 12, 1},  Counted{"fifteen", 15, 1}, Counted{"sixteen", 16, 1},
+                             Counted{"twenty", 20, 1},  Counted{"thirty", 30, 1},  Counted{"forty", 40, 1}};
 
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
@@ -46,20 +60,54 @@ std::optional<Figure> fraction_at(std::string_view text) {
     return Figure{whole(text.substr(0, over)) / divisor, Exact(1) / divisor, over + 1 + under};
 }
 
-/// `5.7`, `0,5`, `.5`, `75`
+/// `1,000` and `1 000`: how much of the text such a figure is, and 0 where there is none.
+std::size_t thousands_in(std::string_view text, std::size_t before) {
+    if (before == 0 || before > 3 || text.front() == '0' || digits_in(text.substr(before + 1)) != 3) return 0;
+    return text[before] == ',' || text.substr(before, 4) == " 000" ? before + 4 : 0;
+}
+
+/// Of `.7`, ` .7` and `. 7` behind digits, as it is set or scanned: what stands before the digits.
+std::size_t point_in(std::string_view text, bool behind_digits) {
+    for (const std::string_view sign : {".", ",", "·", " .", ". "})
+        if (text.starts_with(sign) && (behind_digits || sign == ".") && digits_in(text.substr(sign.size())) > 0)
+            return sign.size();
+    return 0;
+}
+
+/// `5.7`, `0,5`, `.5`, `75`, `1,000`
 std::optional<Figure> decimal_at(std::string_view text) {
     const std::size_t before = digits_in(text);
     if (before > most_digits) return std::nullopt;
     Figure figure{whole(text.substr(0, before)), 1, before};
-    const bool point = before < text.size() && (text[before] == '.' || text[before] == ',');
-    const std::size_t after = point ? digits_in(text.substr(before + 1)) : 0;
+    if (before < text.size())
+        if (const std::size_t length = thousands_in(text, before); length > 0)
+            return Figure{figure.value * 1000 + whole(text.substr(before + 1, 3)), 1, length};
+    const std::size_t point = before > 0 || text.starts_with('.') ? point_in(text.substr(before), before > 0) : 0;
+    const std::size_t after = point > 0 ? digits_in(text.substr(before + point)) : 0;
     if (after > most_digits || before + after == 0) return std::nullopt;
     for (std::size_t i = 0; i < after; ++i) figure.step /= 10;
     if (after > 0) {
-        figure.value += whole(text.substr(before + 1, after)) * figure.step;
-        figure.length += 1 + after;
+        figure.value += whole(text.substr(before + point, after)) * figure.step;
+        figure.length += point + after;
     }
     return figure;
+}
+
+char lower_letter(char c) {
+    return static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+}
+
+/// `one`, `half an`: only where a unit follows, which the caller sees to.
+std::optional<Figure> counted_at(std::string_view text) {
+    std::optional<Figure> longest;
+    for (const Counted& one : counted) {
+        const std::string_view there = text.substr(0, one.word.size());
+        const bool ends = text.size() > one.word.size() && text[one.word.size()] == ' ';
+        if (ends && (!longest || longest->length < one.word.size()) &&
+            std::ranges::equal(there, one.word, {}, lower_letter))
+            longest = Figure{Exact(one.over, one.under), Exact(1, one.under), one.word.size(), true};
+    }
+    return longest;
 }
 
 std::size_t joint_at(std::string_view text) {
@@ -79,129 +127,20 @@ std::optional<Figure> mixed_at(std::string_view text) {
 }
 
 std::size_t range_word_at(std::string_view text) {
-    for (const std::string_view word : {" to ", " - ", "-", "–"})
+    for (const std::string_view word : {" to ", " or ", " - ", " – ", "-", "–"})
         if (text.starts_with(word)) return word.size();
     return 0;
 }
 
-struct Spelling {
-    std::string_view word;  ///< lower case, without points
-    UnitWord unit;
-};
-// The spellings that formularies use; common practice, no source.
-constexpr std::array spellings{Spelling{"fluid ounces", UnitWord::fluid_ounce},
-                               Spelling{"fluid ounce", UnitWord::fluid_ounce},
-                               Spelling{"fluid oz", UnitWord::fluid_ounce},
-                               Spelling{"fl ozs", UnitWord::fluid_ounce},
-                               Spelling{"fl oz", UnitWord::fluid_ounce},
-                               Spelling{"fluid drachms", UnitWord::fluid_drachm},
-                               Spelling{"fluid drachm", UnitWord::fluid_drachm},
-                               Spelling{"fluid drams", UnitWord::fluid_drachm},
-                               Spelling{"fluid dram", UnitWord::fluid_drachm},
-                               Spelling{"fl drs", UnitWord::fluid_drachm},
-                               Spelling{"fl dr", UnitWord::fluid_drachm},
-                               Spelling{"ounces", UnitWord::ounce},
-                               Spelling{"ounce", UnitWord::ounce},
-                               Spelling{"ozs", UnitWord::ounce},
-                               Spelling{"oz", UnitWord::ounce},
-                               Spelling{"℥", UnitWord::ounce},
-                               Spelling{"pounds", UnitWord::pound},
-                               Spelling{"pound", UnitWord::pound},
-                               Spelling{"lbs", UnitWord::pound},
-                               Spelling{"lb", UnitWord::pound},
-                               Spelling{"drachms", UnitWord::drachm},
-                               Spelling{"drachm", UnitWord::drachm},
-                               Spelling{"drams", UnitWord::drachm},
-                               Spelling{"dram", UnitWord::drachm},
-                               Spelling{"drs", UnitWord::drachm},
-                               Spelling{"dr", UnitWord::drachm},
-                               Spelling{"ʒ", UnitWord::drachm},
-                               Spelling{"scruples", UnitWord::scruple},
-                               Spelling{"scruple", UnitWord::scruple},
-                               Spelling{"℈", UnitWord::scruple},
-                               Spelling{"grains", UnitWord::grain},
-                               Spelling{"grain", UnitWord::grain},
-                               Spelling{"grammes", UnitWord::gram},
-                               Spelling{"gramme", UnitWord::gram},
-                               Spelling{"grams", UnitWord::gram},
-                               Spelling{"gram", UnitWord::gram},
-                               Spelling{"grms", UnitWord::gram},
-                               Spelling{"grm", UnitWord::gram},
-                               Spelling{"gms", UnitWord::gram},
-                               Spelling{"gm", UnitWord::gram},
-                               Spelling{"grs", UnitWord::grain_or_gram},
-                               Spelling{"gr", UnitWord::grain_or_gram},
-                               Spelling{"gallons", UnitWord::gallon},
-                               Spelling{"gallon", UnitWord::gallon},
-                               Spelling{"gals", UnitWord::gallon},
-                               Spelling{"gal", UnitWord::gallon},
-                               Spelling{"kilograms", UnitWord::kilogram},
-                               Spelling{"kilogram", UnitWord::kilogram},
-                               Spelling{"kilos", UnitWord::kilogram},
-                               Spelling{"kg", UnitWord::kilogram},
-                               Spelling{"mg", UnitWord::milligram},
-                               Spelling{"g", UnitWord::gram},
-                               Spelling{"minims", UnitWord::minim},
-                               Spelling{"minim", UnitWord::minim},
-                               Spelling{"min", UnitWord::minim},
-                               Spelling{"pints", UnitWord::pint},
-                               Spelling{"pint", UnitWord::pint},
-                               Spelling{"pts", UnitWord::pint},
-                               Spelling{"pt", UnitWord::pint},
-                               Spelling{"quarts", UnitWord::quart},
-                               Spelling{"quart", UnitWord::quart},
-                               Spelling{"qts", UnitWord::quart},
-                               Spelling{"qt", UnitWord::quart},
-                               Spelling{"ccs", UnitWord::millilitre},
-                               Spelling{"ccm", UnitWord::millilitre},
-                               Spelling{"cc", UnitWord::millilitre},
-                               Spelling{"ml", UnitWord::millilitre},
-                               Spelling{"millilitres", UnitWord::millilitre},
-                               Spelling{"milliliters", UnitWord::millilitre},
-                               Spelling{"litres", UnitWord::litre},
-                               Spelling{"litre", UnitWord::litre},
-                               Spelling{"liters", UnitWord::litre},
-                               Spelling{"liter", UnitWord::litre},
-                               Spelling{"l", UnitWord::litre},
-                               Spelling{"parts", UnitWord::part},
-                               Spelling{"part", UnitWord::part},
-                               Spelling{"drops", UnitWord::drop},
-                               Spelling{"drop", UnitWord::drop}};
-
-/// How much of `text` is `word`, whatever its letter case and with points between; 0 where it is another word.
-std::size_t spelled(std::string_view text, std::string_view word) {
-    std::size_t at = 0;
-    for (const char c : word) {
-        while (at < text.size() && text[at] == '.' && at > 0) ++at;
-        if (at >= text.size() || std::tolower(static_cast<unsigned char>(text[at])) != c) return 0;
-        ++at;
-    }
-    if (at < text.size() && text[at] == '.') ++at;
-    const bool goes_on = at < text.size() && std::isalnum(static_cast<unsigned char>(text[at])) != 0;
-    return goes_on ? 0 : at;
-}
-
 }  // namespace
-
-bool is_metric(UnitWord unit) {
-    return unit == UnitWord::milligram || unit == UnitWord::gram || unit == UnitWord::kilogram ||
-           unit == UnitWord::millilitre || unit == UnitWord::litre;
-}
 
 std::optional<Figure> figure_at(std::string_view text) {
     auto low = mixed_at(text);
-    if (!low) return std::nullopt;
+    if (!low) return counted_at(text);
     const std::size_t word = range_word_at(text.substr(low->length));
     const auto high = word == 0 ? std::nullopt : mixed_at(text.substr(low->length + word));
     if (!high || high->value <= low->value) return low;
     return Figure{(low->value + high->value) / 2, high->value - low->value, low->length + word + high->length};
-}
-
-UnitFound unit_at(std::string_view text) {
-    UnitFound found;
-    for (const Spelling& one : spellings)
-        if (const std::size_t length = spelled(text, one.word); length > found.length) found = {one.unit, length};
-    return found;
 }
 
 }  // namespace scruple::printed

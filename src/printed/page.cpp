@@ -2,197 +2,16 @@
 #include "scruple/printed/page.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
+#include <string>
 
-#include "notation.hpp"
+#include "directions.hpp"
+#include "headings.hpp"
+#include "line_reader.hpp"
+#include "wording.hpp"
 
 namespace scruple::printed {
 namespace {
-
-std::string lower(std::string_view text) {
-    std::string all(text);
-    std::ranges::transform(all, all.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return all;
-}
-
-bool is_letter(char c) {
-    return std::isalpha(static_cast<unsigned char>(c)) != 0 || static_cast<unsigned char>(c) >= 0x80;
-}
-
-/// What parts columns: bars, tabs, brackets, rows of dots, an equals sign, two blanks, a stroke that stands alone.
-std::size_t parting_at(std::string_view text) {
-    if (text.starts_with('|') || text.starts_with('\t') || text.starts_with('=') || text.starts_with('(') ||
-        text.starts_with(')') || text.starts_with(';'))
-        return 1;
-    if (text.starts_with("  ") || text.starts_with("..")) return 2;
-    return text.starts_with(" / ") ? 3 : 0;
-}
-
-std::vector<std::string_view> columns_of(std::string_view text) {
-    std::vector<std::string_view> all;
-    std::size_t begin = 0;
-    for (std::size_t at = 0; at <= text.size();) {
-        const std::size_t parting = at == text.size() ? 1 : parting_at(text.substr(at));
-        if (parting == 0) {
-            ++at;
-            continue;
-        }
-        if (at > begin) all.push_back(text.substr(begin, at - begin));
-        begin = at += parting;
-    }
-    return all;
-}
-
-/// In grains, whatever system, only to tell the larger of two from the smaller.
-int rank(UnitWord unit) {
-    constexpr std::array order{UnitWord::minim,  UnitWord::grain,        UnitWord::grain_or_gram, UnitWord::scruple,
-                               UnitWord::drachm, UnitWord::fluid_drachm, UnitWord::ounce,         UnitWord::fluid_ounce,
-                               UnitWord::pound,  UnitWord::pint,         UnitWord::quart,         UnitWord::gallon};
-    return static_cast<int>(std::ranges::find(order, unit) - order.begin());
-}
-
-/// `9 oz. 55 m.`: the second adds to the first.
-bool adds_to(UnitWord first, UnitWord second) {
-    return first != UnitWord::none && second != UnitWord::none && !is_metric(first) && !is_metric(second) &&
-           rank(second) < rank(first);
-}
-
-class LineReader {
-  public:
-    explicit LineReader(const check::PrintedLine& typed) : typed_(typed) { line_.place = typed.place; }
-
-    Line run() {
-        for (const std::string_view column : columns_of(typed_.text)) read_column(column);
-        settle_name();
-        return std::move(line_);
-    }
-
-  private:
-    void read_column(std::string_view column) {
-        fresh_ = true;
-        for (std::size_t at = 0; at < column.size();) {
-            const bool word_begins = at == 0 || !(is_letter(column[at - 1]) || column[at - 1] == '.');
-            const std::size_t read = word_begins ? read_measure(column, at) : 0;
-            if (read > 0) {
-                at += read;
-                continue;
-            }
-            name_ += column[at++];
-        }
-        name_ += ' ';
-    }
-
-    /// How many bytes are an amount; 0 where none stands here.
-    std::size_t read_measure(std::string_view column, std::size_t at) {
-        const std::string_view rest = column.substr(at);
-        const auto figure = figure_at(rest);
-        if (!figure) return 0;
-        std::size_t length = figure->length;
-        std::string_view after = rest.substr(length);
-        if (const std::size_t ratio = read_ratio(*figure, after); ratio > 0) return length + ratio;
-        const std::size_t blank = after.starts_with(' ') ? 1 : 0;
-        after.remove_prefix(blank);
-        for (const std::string_view sign : {"%", "per cent.", "per cent", "percent"})
-            if (lower(after).starts_with(sign)) {
-                line_.percent = figure->value;
-                return length + blank + sign.size();
-            }
-        const UnitFound unit = unit_at(after);
-        if (unit.length == 0 && after.find_first_not_of(" .,") != std::string_view::npos) return 0;
-        length += unit.length == 0 ? 0 : blank + unit.length;
-        add(*figure, unit.unit, rest.substr(0, length));
-        return length;
-    }
-
-    /// ` : 9` behind `1`
-    std::size_t read_ratio(const Figure& one, std::string_view after) {
-        const std::size_t sign = after.find_first_not_of(' ');
-        if (sign == std::string_view::npos || after[sign] != ':') return 0;
-        const std::size_t second = after.find_first_not_of(' ', sign + 1);
-        if (second == std::string_view::npos) return 0;
-        const auto other = figure_at(after.substr(second));
-        if (!other || one.value == 0 || other->value == 0) return 0;
-        line_.ratio = Ratio{one.value, other->value};
-        return second + other->length;
-    }
-
-    void add(const Figure& figure, UnitWord unit, std::string_view text) {
-        const bool more = !fresh_ && adds_to(line_.columns.back().pieces.back().unit, unit);
-        if (!more) line_.columns.emplace_back();
-        Measure& measure = line_.columns.back();
-        measure.pieces.push_back({figure.value, unit});
-        measure.step = figure.step;
-        measure.text += (more ? " " : "") + std::string(text);
-        fresh_ = false;
-    }
-
-    // ---- the name ----
-
-    void settle_name() {
-        tidy_name();
-        const std::string said = lower(name_);
-        const bool of_water = has_word(said, "water") || has_word(said, "aqua") || said.empty();
-        const bool makes_up = said.starts_with("ad ") || said == "ad" || said.ends_with(" ad") ||
-                              said.find("to make") != said.npos || said.find("make up") != said.npos ||
-                              said.ends_with(" to") || said.find("up to") != said.npos || said.starts_with("q.s") ||
-                              said.find("total") != said.npos;
-        line_.name = name_;
-        if (line_.ratio && line_.columns.empty())
-            line_.what = Line::What::dilution;
-        else if (line_.columns.empty())
-            line_.what = Line::What::words;
-        else if (makes_up && (of_water || said.starts_with("to make") || said.starts_with("make")))
-            line_.what = Line::What::water_to_make;
-        else if (of_water && !said.empty())
-            line_.what = Line::What::water;
-        else
-            line_.what = said.empty() ? Line::What::words : Line::What::ingredient;
-        if (line_.what == Line::What::ingredient) take_form();
-    }
-
-    static bool has_word(std::string_view text, std::string_view word) {
-        const std::size_t at = text.find(word);
-        return at != std::string_view::npos && (at == 0 || !is_letter(text[at - 1])) &&
-               (at + word.size() == text.size() || !is_letter(text[at + word.size()]));
-    }
-
-    /// Runs of blanks and the points and commas at the ends go; `2 oz of borax` leaves `of borax`.
-    void tidy_name() {
-        std::string tidy;
-        for (const char c : name_)
-            if (c != ' ' || (!tidy.empty() && tidy.back() != ' ')) tidy += c;
-        const std::size_t begin = tidy.find_first_not_of(" .,:-–");
-        const std::size_t end = tidy.find_last_not_of(" ,:-–.");
-        name_ = begin == std::string::npos ? "" : tidy.substr(begin, end - begin + 1);
-        for (const std::string_view word : {"of ", "Of "})
-            if (name_.starts_with(word)) name_.erase(0, word.size());
-    }
-
-    /// Words for a form stand behind the name in formularies.
-    void take_form() {
-        constexpr std::array words{"crystallised", "crystallized", "crystals",    "crystal", "cryst",
-                                   "anhydrous",    "anhyd",        "desiccated",  "dry",     "dried",
-                                   "monohydrate",  "pentahydrate", "decahydrate", "glacial"};
-        for (const std::string_view word : words) {
-            const std::string said = lower(line_.name);
-            const std::size_t at = said.rfind(word);
-            if (at == std::string::npos || (at > 0 && is_letter(said[at - 1])) ||
-                (at + word.size() < said.size() && is_letter(said[at + word.size()])) || at == 0)
-                continue;
-            line_.form = word;
-            name_ = line_.name.substr(0, at) + line_.name.substr(std::min(at + word.size() + 1, line_.name.size()));
-            tidy_name();
-            line_.name = name_;
-            return;
-        }
-    }
-
-    const check::PrintedLine& typed_;
-    Line line_;
-    std::string name_;
-    bool fresh_ = true;
-};
 
 std::optional<int> year_in(std::string_view text) {
     for (std::size_t at = 0; at + 4 <= text.size(); ++at) {
@@ -219,11 +38,218 @@ Page::Country country_in(std::string_view book) {
     return Page::Country::unknown;
 }
 
+bool is_figure_at(std::string_view text, std::size_t at) {
+    return at < text.size() && std::isdigit(static_cast<unsigned char>(text[at])) != 0;
+}
+
+/// A comma before one or two figures: where a page has such, `2,500` is two and a half.
+bool has_decimal_comma(const check::PrintedPage& typed) {
+    for (const check::PrintedLine& line : typed.lines)
+        for (std::size_t at = line.text.find(','); at != line.text.npos; at = line.text.find(',', at + 1)) {
+            std::size_t end = at + 1;
+            while (is_figure_at(line.text, end)) ++end;
+            if (at > 0 && is_figure_at(line.text, at - 1) && end > at + 1 && end < at + 4 &&
+                (end == line.text.size() || line.text[end] != '-'))
+                return true;
+        }
+    return false;
+}
+
+std::string with_points(std::string_view text) {
+    std::string all(text);
+    for (std::size_t at = 1; at + 3 < all.size() + 1; ++at)
+        if (all[at] == ',' && is_figure_at(all, at - 1) && is_figure_at(all, at + 1) &&
+            all.compare(at + 1, 3, "000") != 0)
+            all[at] = '.';
+    return all;
+}
+
+/// A formula run on in one line: `Amidol, 50 grs.; sulphite of soda, 1 oz.; water, 20 ozs.`
+std::vector<std::string_view> run_on(std::string_view text) {
+    std::vector<std::string_view> all;
+    for (std::size_t begin = 0; begin <= text.size();) {
+        const std::size_t end = std::min(text.find(';', begin), text.size());
+        const std::string_view piece = text.substr(begin, end - begin);
+        begin = end + 1;
+        if (tidied(piece).empty()) continue;
+        const bool has_figure = std::ranges::any_of(piece, [](unsigned char c) { return std::isdigit(c) != 0; });
+        const std::size_t first = piece.find_first_not_of(' ');
+        if (!has_figure || !is_letter(piece[first])) return {text};
+        all.push_back(piece);
+    }
+    if (all.empty()) return {text};
+    return all;
+}
+
+/// What parts two ways to make the same thing in one line: `25 g, or crystals 68 g`.
+std::size_t alternative_at(std::string_view text) {
+    for (const std::string_view word : {", or ", "; or ", " or "}) {
+        const std::size_t at = text.find(word);
+        if (at == std::string_view::npos) continue;
+        const std::string_view before = text.substr(0, at);
+        const std::string_view behind = text.substr(at + word.size());
+        const auto is_figure = [](unsigned char c) { return std::isdigit(c) != 0; };
+        const bool between_figures = !behind.empty() && is_figure(static_cast<unsigned char>(behind.front())) &&
+                                     is_figure(static_cast<unsigned char>(before.back()));
+        if (!between_figures && std::ranges::any_of(before, is_figure) && std::ranges::any_of(behind, is_figure))
+            return at + word.size() - 3;
+    }
+    return std::string_view::npos;
+}
+
+Page::Country spelling_of(const check::PrintedPage& typed) {
+    int british = 0;
+    int american = 0;
+    for (const check::PrintedLine& line : typed.lines) {
+        const std::string said = lower(line.text);
+        for (const std::string_view word : {"litre", "litres", "drachm", "drachms", "gramme", "grammes"})
+            british += has_word(said, word) ? 1 : 0;
+        for (const std::string_view word : {"liter", "liters", "sulfite", "dram", "drams"})
+            american += has_word(said, word) ? 1 : 0;
+    }
+    if (british == american) return Page::Country::unknown;
+    return british > american ? Page::Country::britain : Page::Country::america;
+}
+
+/// A few words that begin with a capital, without a figure and without a full stop.
+bool is_title(std::string_view text) {
+    constexpr std::size_t longest = 3;  // words
+    const std::string said = tidied(text);
+    const auto is_figure = [](unsigned char c) { return std::isdigit(c) != 0; };
+    return !said.empty() && std::isupper(static_cast<unsigned char>(said.front())) != 0 &&
+           words_of(said).size() <= longest && std::ranges::none_of(said, is_figure) &&
+           text.find_last_of('.') == std::string_view::npos;
+}
+
+class PageReader {
+  public:
+    PageReader(const check::PrintedPage& typed, Page& page) : page_(page), commas_(has_decimal_comma(typed)) {}
+
+    void run(const check::PrintedPage& typed) {
+        page_.solutions.emplace_back();
+        for (const check::PrintedLine& line : typed.lines) read(line);
+        drop_empty_last();
+        mix_for_use();
+    }
+
+  private:
+    void read(const check::PrintedLine& typed) {
+        std::string_view text = typed.text;
+        place_ = typed.place;
+        const auto has_amounts = [](const Line& line) { return !line.columns.empty(); };
+        if (page_.headings.empty() && std::ranges::none_of(page_.lines, has_amounts))
+            if (page_.headings = headings_in(text); !page_.headings.empty()) return;
+        if (const auto label = label_in(text)) {
+            begin(label->solution);
+            text = label->rest;
+            if (tidied(text).empty()) return;
+        }
+        if (auto mixture = mixture_in(text, page_.solutions)) {
+            Line line;
+            line.what = Line::What::mixture;
+            line.mixture = std::move(mixture);
+            line.text = text;
+            keep(std::move(line));
+            return;
+        }
+        const std::string mended = commas_ ? with_points(text) : std::string(text);
+        if (is_title(mended) && begin_by_title(mended)) return;
+        for (const std::string_view one : run_on(mended)) {
+            const std::size_t other = alternative_at(one);
+            keep(read_line(one.substr(0, other)));
+            if (other != std::string_view::npos) keep(read_line(one.substr(other)));
+        }
+    }
+
+    /// `Bleach` and `Sulphide bath` over their lines. The first is a label only where there is a second.
+    bool begin_by_title(const std::string& text) {
+        const std::size_t last = page_.solutions.size() - 1;
+        const auto of_last = [last](Line::What what) {
+            return [last, what](const Line& line) { return line.solution == last && line.what == what; };
+        };
+        if (std::ranges::none_of(page_.lines, of_last(Line::What::ingredient))) {
+            title_ = tidied(text);
+            return false;
+        }
+        if (std::ranges::none_of(page_.lines, of_last(Line::What::water)) &&
+            std::ranges::none_of(page_.lines, of_last(Line::What::water_to_make)))
+            return false;
+        if (page_.solutions.size() == 1 && page_.solutions.front().label.empty()) name_first();
+        page_.solutions.push_back({tidied(text)});
+        return true;
+    }
+
+    void name_first() {
+        if (title_.empty()) return;
+        page_.solutions.front().label = title_;
+        std::erase_if(page_.lines, [&](const Line& line) { return tidied(line.text) == title_; });
+    }
+
+    /// Words behind the last line that no line follows were no title.
+    void drop_empty_last() {
+        const std::size_t last = page_.solutions.size() - 1;
+        const auto has_amount = [last](const Line& line) { return line.solution == last && !line.columns.empty(); };
+        if (last == 0 || std::ranges::any_of(page_.lines, has_amount)) return;
+        for (Line& line : page_.lines) line.solution = std::min(line.solution, last - 1);
+        const std::string label = page_.solutions.back().label;
+        page_.solutions.pop_back();
+        keep(read_line(label));
+    }
+
+    void keep(Line line) {
+        line.solution = page_.solutions.size() - 1;
+        line.place = place_;
+        page_.lines.push_back(std::move(line));
+    }
+
+    /// What stands before the first label belongs to it, unless it is a solution already.
+    void begin(const Solution& solution) {
+        const bool empty = std::ranges::none_of(page_.lines, [&](const Line& line) {
+            return line.solution + 1 == page_.solutions.size() && line.what != Line::What::words;
+        });
+        if (empty)
+            page_.solutions.back() = solution;
+        else
+            page_.solutions.push_back(solution);
+    }
+
+    /// `Working solution` over lines that name other solutions and water.
+    void mix_for_use() {
+        if (page_.solutions.size() < 2 || !page_.solutions.back().for_use) return;
+        std::vector<Solution> others(page_.solutions.begin(), page_.solutions.end() - 1);
+        std::string all;
+        for (const Line& line : page_.lines) {
+            if (line.solution + 1 < page_.solutions.size() || line.what == Line::What::words) continue;
+            all += (all.empty() ? "" : ", ") + line.text;
+        }
+        auto mixture = mixture_in(all, others);
+        if (!mixture) return;
+        std::erase_if(page_.lines, [&](const Line& line) {
+            return line.solution + 1 == page_.solutions.size() && line.what != Line::What::words;
+        });
+        for (Line& line : page_.lines) line.solution = std::min(line.solution, others.size() - 1);
+        page_.solutions = std::move(others);
+        Line line;
+        line.what = Line::What::mixture;
+        line.mixture = std::move(mixture);
+        line.text = std::move(all);
+        keep(std::move(line));
+    }
+
+    Page& page_;
+    bool commas_;
+    check::Place place_{};
+    std::string title_{};  ///< what stood over the first lines
+};
+
 }  // namespace
 
 Page read_page(const check::PrintedPage& typed) {
-    Page page{country_in(typed.book), year_in(typed.book), {}};
-    for (const check::PrintedLine& line : typed.lines) page.lines.push_back(LineReader(line).run());
+    Page page;
+    page.country = country_in(typed.book);
+    page.year = year_in(typed.book);
+    page.spelling = spelling_of(typed);
+    PageReader(typed, page).run(typed);
     return page;
 }
 

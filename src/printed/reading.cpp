@@ -3,6 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <limits>
+
 #include "scruple/quantity/unit.hpp"
 
 namespace scruple::printed {
@@ -69,42 +72,88 @@ Unit metric_unit(UnitWord word) {
     }
 }
 
-Unit unit_of(UnitWord word, const Known& known, const Shared& shared, const Way& way, std::size_t column, bool metric) {
+Ounce other(Ounce ounce) {
+    return ounce == Ounce::avoirdupois ? Ounce::apothecaries : Ounce::avoirdupois;
+}
+
+struct Where {
+    const Known& known;
+    const Shared& shared;
+    const Way& way;
+    std::size_t index;
+    const Column& column;
+};
+
+UnitWord word_of(const Piece& piece, const Column& column) {
+    if (piece.unit != UnitWord::none) return piece.unit;
+    if (column.unit != UnitWord::none) return column.unit;
+    return column.metric || column.parts ? UnitWord::part : UnitWord::none;
+}
+
+Unit unit_of(const Piece& piece, const Where& where) {
+    const UnitWord word = word_of(piece, where.column);
     if (const Unit unit = metric_unit(word); unit != Unit::none) return unit;
     if (word == UnitWord::drop) return Unit::drop;
-    if (word == UnitWord::none) {
-        if (!metric) return Unit::none;
-        return known.liquid ? Unit::millilitre : Unit::gram;
-    }
-    const bool turned = way.other_ounce;
-    const Ounce ounce = (shared.ounce == Ounce::apothecaries) != turned ? Ounce::apothecaries : Ounce::avoirdupois;
-    const Unit solid = known.liquid ? Unit::none : solid_unit(word, ounce, shared.gr_is_gram);
-    return solid != Unit::none ? solid : fluid_unit(word, shared.fluid[column]);
+    // A part is a gram of what is weighed and a millilitre of what is measured, as figures without a unit are.
+    if (word == UnitWord::part) return where.known.liquid ? Unit::millilitre : Unit::gram;
+    const Ounce of_page = where.way.other_ounce ? other(where.shared.ounce) : where.shared.ounce;
+    const Ounce ounce = piece.whose.ounce.value_or(of_page);
+    const Unit solid = where.known.liquid ? Unit::none : solid_unit(word, ounce, where.shared.gr_is_gram);
+    return solid != Unit::none ? solid : fluid_unit(word, piece.whose.fluid.value_or(where.shared.fluid[where.index]));
 }
 
 }  // namespace
 
-Amount amount_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way, std::size_t column,
-                 bool metric) {
+bool is_in(const Measure& measure, UnitWord unit) {
+    return std::ranges::any_of(measure.pieces, [unit](const Piece& piece) { return piece.unit == unit; });
+}
+
+Amount amount_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way, std::size_t index,
+                 const Column& column) {
     Amount amount;
-    quantity::Exact sum = 0;
-    Unit first = Unit::none;
-    bool one_unit = true;
     for (const Piece& piece : measure.pieces) {
-        const Unit unit = unit_of(piece.unit, known, shared, way, column, metric);
-        if (unit == Unit::none || unit == Unit::drop) return {};
-        if (first == Unit::none) first = unit;
-        one_unit = one_unit && unit == first;
-        sum += piece.value * quantity::info(unit).factor;
-        amount.by_volume = quantity::info(unit).dimension == quantity::Dimension::volume;
+        const Unit unit = unit_of(piece, {known, shared, way, index, column});
+        if (unit == Unit::none) return {};
+        const bool drops = unit == Unit::drop;
+        amount.base += piece.value.to_double() * (drops ? 1.0 / drops_in_ml : quantity::info(unit).factor.to_double());
+        amount.by_volume = drops || quantity::info(unit).dimension == quantity::Dimension::volume;
     }
-    amount.base = sum.to_double();
-    const quantity::Exact in_first = sum / quantity::info(first).factor;
-    if (one_unit)
-        amount.words = fmt::format("{} {}", quantity::exact_text(in_first), quantity::shown_for(in_first, first));
-    else
-        amount.words = fmt::format("{} {}", quantity::significant_text(sum, 6), amount.by_volume ? "ml" : "g");
     return amount;
+}
+
+std::string_view words_of(Percent percent) {
+    switch (percent) {
+        case Percent::by_volume:
+            return "% v/v";
+        case Percent::by_weight:
+            return "% w/w";
+        case Percent::weight_in_volume:
+            return "% w/v";
+    }
+    return "";
+}
+
+double volume_of(const Piece& piece, const Shared& shared, std::size_t index) {
+    Unit unit = metric_unit(piece.unit);
+    if (unit == Unit::none) unit = fluid_unit(piece.unit, piece.whose.fluid.value_or(shared.fluid[index]));
+    const bool volume = unit != Unit::none && quantity::info(unit).dimension == quantity::Dimension::volume;
+    return volume ? quantity::info(unit).factor.to_double() : std::numeric_limits<double>::infinity();
+}
+
+std::string words_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,
+                     std::size_t index, const Column& column) {
+    const Amount amount = amount_of(measure, known, shared, way, index, column);
+    if (amount.base <= 0) return {};
+    quantity::Exact in_first = 0;
+    Unit first = Unit::none;
+    for (const Piece& piece : measure.pieces) {
+        const Unit unit = unit_of(piece, {known, shared, way, index, column});
+        if (unit == Unit::drop || (first != Unit::none && unit != first))
+            return fmt::format("{} {}", quantity::significant_text(amount.base, 5), amount.by_volume ? "ml" : "g");
+        first = unit;
+        in_first += piece.value;
+    }
+    return fmt::format("{} {}", quantity::exact_text(in_first), quantity::shown_for(in_first, first));
 }
 
 }  // namespace scruple::printed

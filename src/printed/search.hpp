@@ -12,11 +12,12 @@ namespace scruple::printed {
 
 struct Found {
     Shared shared;
+    std::size_t index = 0;          ///< of the shared reading
     std::vector<std::size_t> ways;  ///< of each line
     double cost = 0;
 };
 
-/// What a line costs, read so.
+/// What a line costs, read so, beside the weights of the way itself.
 using CostOfLine = std::function<double(std::size_t line, const Way& way, const Shared& shared)>;
 
 class Search {
@@ -29,16 +30,26 @@ class Search {
     /// line departs from what the page's ounce is.
     [[nodiscard]] std::optional<Found> best_of(const std::function<bool(const Shared&)>& allowed,
                                                bool of_the_page = false) const;
-    /// The least cost with that line read in one of the ways for which `allowed` holds.
-    [[nodiscard]] double least_of_line(std::size_t line, const std::function<bool(const Way&)>& allowed) const;
+    /// The best with that line read in one of the ways for which `allowed` holds; none where it holds for none.
+    [[nodiscard]] std::optional<Found> best_with(std::size_t line,
+                                                 const std::function<bool(const Way&)>& allowed) const;
 
   private:
-    [[nodiscard]] Found under(std::size_t shared, bool of_the_page) const;
+    /// Each line's best way under one shared reading.
+    struct Under {
+        std::vector<std::vector<double>> costs;  ///< of each line's ways
+        std::vector<std::size_t> ways;           ///< the best of each line
+        double total = 0;
+        double total_of_page = 0;  ///< no line departing from the page's ounce
+    };
+
+    [[nodiscard]] Found found(std::size_t shared, bool of_the_page) const;
+    /// The best way of a line that keeps to the page's ounce.
+    [[nodiscard]] std::size_t of_page(const Under& under, std::size_t line) const;
 
     const std::vector<Known>& lines_;
     const std::vector<Shared>& shared_;
-    std::vector<std::vector<std::vector<double>>> costs_;
-    std::vector<double> totals_;  ///< of each shared reading, lines at their best
+    std::vector<Under> under_;  ///< of each shared reading
     Found best_;
 };
 

@@ -7,15 +7,14 @@
 #include <cmath>
 
 #include "dangers.hpp"
+#include "lines_read.hpp"
 #include "questions.hpp"
-#include "slips.hpp"
+#include "wording.hpp"
 
 namespace scruple::printed {
 namespace {
 
-std::string figures(double value, int digits = 4) {
-    return quantity::significant_text(value, digits);
-}
+constexpr double worth_a_word = 1.5;  ///< times as strong as in use
 
 class Settler {
   public:
@@ -24,7 +23,7 @@ class Settler {
           typed_(typed),
           page_(read_page(typed)),
           layout_(layout_of(model, page_)),
-          judge_(model, layout_) {
+          judge_(model, layout_, role_of(model, typed, layout_)) {
         keep_to_hand(model, layout_, typed.readings);
     }
 
@@ -33,7 +32,8 @@ class Settler {
         settled_.purpose = typed_.purpose;
         settled_.book = typed_.book;
         settled_.notes.assign(typed_.notes.begin(), typed_.notes.end());
-        settled_.warnings = dangers_in(typed_);
+        settled_.warnings = dangers_in(model_, typed_, layout_);
+        for (const Solution& solution : page_.solutions) settled_.solutions.push_back({.label = solution.label});
         unread();
         hand_lines();
         if (!layout_.lines.empty()) search();
@@ -42,9 +42,12 @@ class Settler {
 
   private:
     void unread() {
-        for (std::size_t i = 0; i < page_.lines.size(); ++i)
-            if (page_.lines[i].what == Line::What::words && !is_first_aid(typed_.lines[i].text))
-                settled_.not_read.emplace_back(typed_.lines[i].text);
+        for (const Line& line : page_.lines) {
+            if (is_first_aid(line.text)) continue;
+            if (line.what == Line::What::words) settled_.not_read.push_back(line.text);
+            if (line.what == Line::What::alternative)
+                settled_.not_read.push_back("instead of the line before: " + line.text);
+        }
     }
 
     void hand_lines() {
@@ -52,78 +55,88 @@ class Settler {
             if (by_hand_of(line.said) == ByHand::nothing)
                 settled_.faults.push_back(fmt::format(
                     "`reading {}` settles nothing: write `fl oz imperial` or `us`, `oz avoirdupois` or `apothecaries`, "
-                    "`gr grain` or `gram`, or a chemical with its form in parentheses",
+                    "`gr grain` or `gram`, `% v/v`, `% w/w` or `% w/v`, a dilution such as `1+9`, or a chemical with "
+                    "its form in parentheses",
                     line.said));
     }
 
     void search() {
         std::vector<Shared> shared = shared_readings(page_, layout_, typed_.readings);
         add_stronger(judge_, layout_, shared);
+        judge_.set_strengths(strengths_of(judge_, page_, layout_, shared));
         const Search search(layout_.lines, shared, [this](std::size_t line, const Way& way, const Shared& one) {
-            return judge_.cost(line, way, one);
+            return judge_.weights(line, way, one).sum();
         });
-        makes(search.best());
-        for (std::size_t i = 0; i < layout_.lines.size(); ++i) settled_.lines.push_back(line(i, search.best()));
-        page_evidence(search.best());
-        settled_.questions = questions(model_, page_, layout_, judge_, search, typed_.readings);
+        const Acidity acidity(model_, page_, layout_, judge_);
+        const Found best = acidity.best(search);
+        for (std::size_t i = 0; i < page_.solutions.size(); ++i) solution(i, best);
+        settled_.lines = lines_read(model_, page_, layout_, judge_, best);
+        for_use(best);
+        page_evidence(best);
+        acidity_evidence(acidity, best);
+        Options options(layout_, judge_, acidity, best);
+        settled_.questions = questions({model_, page_, layout_, search, options, typed_.readings});
     }
 
-    void makes(const Found& best) {
-        for (std::size_t column = 0; column < layout_.columns.size(); ++column) {
-            const double volume = volume_of(layout_, column, best.shared);
+    void solution(std::size_t index, const Found& best) {
+        SolutionRead& it = settled_.solutions[index];
+        for (std::size_t column = 0; column < layout_.columns.size() && !it.makes_ml; ++column) {
+            const double volume = volume_of(layout_, index, column, best.shared);
             if (volume <= 0) continue;
-            const Column& it = layout_.columns[column];
-            settled_.makes_ml = volume;
-            settled_.added_up = !it.made_up;
-            settled_.makes = it.volume_lines.size() > 1 ? figures(volume) + " ml"
-                                                        : amount_of(it.volume_lines.front()->columns[column],
-                                                                    layout_.water, best.shared, {}, column, it.metric)
-                                                              .words;
-            return;
+            const VolumeLines& volumes = layout_.volumes[index][column];
+            it.makes_ml = volume;
+            it.added_up = !volumes.made_up;
+            it.makes = volumes.lines.size() > 1 ? figures(volume) + " ml"
+                                                : words_of(volumes.lines.front()->columns[column], layout_.water,
+                                                           best.shared, {}, column, layout_.columns[column]);
+        }
+        it.ph = ph_of(model_, held_by(model_, layout_, judge_, best, Mixture{{{index, 1}}, 0}));
+        if (const double times = judge_.strength(index); times > worth_a_word)
+            settled_.evidence.push_back(fmt::format("{} is taken as {} times as strong as in use",
+                                                    it.label.empty() ? "the solution" : "solution " + it.label,
+                                                    figures(times, 3)));
+    }
+
+    // ---- what is mixed for use ----
+
+    void for_use(const Found& best) {
+        for (const Line& line : page_.lines) {
+            if (line.mixture)
+                settled_.for_use.push_back(use(*line.mixture, line.text, best));
+            else if (line.what == Line::What::dilution)
+                settled_.for_use.push_back(use(dilution_taken(line, typed_.readings), line.text, best));
         }
     }
 
-    LineRead line(std::size_t i, const Found& best) {
-        const Known& known = layout_.lines[i];
-        const Way& way = known.ways[best.ways[i]];
-        LineRead read;
-        read.line = static_cast<std::size_t>(known.line - page_.lines.data());
-        read.chemical = known.what.chemical;
-        read.form_id = way.form;
-        read.name = known.what.chemical == check::none ? known.line->name : std::string(known.what.as);
-        if (known.line->percent)
-            read.strength =
-                fmt::format("{} {}", quantity::exact_text(*known.line->percent), percent_of(known, typed_.readings));
-        else if (read.chemical != check::none && model_.chemicals[read.chemical].forms.size() > 1)
-            read.form = model_.chemicals[read.chemical].forms[way.form].name;
-        if (read.chemical == check::none) read.evidence.emplace_back("the library knows no chemical of that name");
-        const PerLitre first = judge_.per_litre(i, 0, way, best.shared);
-        if (first.amount.words.empty())
-            read.evidence.push_back(fmt::format("`{}` is no weight and no volume, and is not worked out",
-                                                known.line->columns.front().text));
-        read.amount = first.amount.words;
-        read.by_volume = first.amount.by_volume;
-        if (first.per_litre > 0) read.per_litre = first.per_litre;
-        for (const Compared& it : judge_.compared(i, way, best.shared)) compare(read, i, it, best, way);
-        const double most = judge_.dissolves(read.chemical, way.form);
-        if (most > 0 && !read.by_volume && first.per_litre > most)
-            read.evidence.push_back(fmt::format("more than dissolves near 20 °C: about {} g/l", figures(most, 2)));
-        return read;
+    ForUse use(const Mixture& mixture, const std::string& text, const Found& best) const {
+        ForUse use{.text = text};
+        for (const Mixture::Share& share : mixture.shares)
+            use.shares.push_back({share.solution, quantity::exact_text(share.parts)});
+        if (mixture.water > 0) use.water = quantity::exact_text(mixture.water);
+        const Held held = held_by(model_, layout_, judge_, best, mixture);
+        for (const check::Content& content : held.contents) {
+            const std::string name = check::shown_name(model_.chemicals[content.chemical], content.form);
+            const auto there = std::ranges::find(use.holds, name, &ForUse::Holds::name);
+            if (there == use.holds.end())
+                use.holds.push_back({name, content.g_per_l});
+            else
+                there->per_litre += content.g_per_l;
+        }
+        use.ph = ph_of(model_, held);
+        return use;
     }
 
-    void compare(LineRead& read, std::size_t i, const Compared& it, const Found& best, const Way& way) const {
-        const std::string unit = read.by_volume ? "ml" : "g";
-        const double off = (it.printed / it.exact - 1) * 100;
-        const std::string percent = fmt::format("{}{} %", off < 0 ? "−" : "+", figures(std::abs(off), 2));
-        const std::string there = fmt::format("column {} has {} {} where {} {} would be it, {}", it.column + 1,
-                                              figures(it.printed), unit, figures(it.exact), unit, percent);
-        if (!disagree(it)) {
-            read.off.push_back(percent);
-            read.evidence.push_back(there);
-            return;
-        }
-        read.fault = "no reading brings the columns together: " + there;
-        read.slip = likely_slip(model_, layout_, i, it, best.shared, way);
+    // ---- evidence of the page ----
+
+    void acidity_evidence(const Acidity& acidity, const Found& best) {
+        const auto ph = acidity.ph(best);
+        const auto usual = usual_ph(judge_.role());
+        if (!ph || !usual) return;
+        const bool within = *ph >= usual->least && *ph <= usual->most;
+        settled_.evidence.push_back(
+            fmt::format("the pH comes to about {:.1f}{}; {} are mostly between {} and {} (common practice)", *ph,
+                        within ? "" : ", and so something on the page may not be what was meant",
+                        in_plural(judge_.role()), figures(usual->least, 2), figures(usual->most, 3)));
     }
 
     /// A column that is stronger than the first by the same in every line was made so, or scaled so.
@@ -142,15 +155,32 @@ class Settler {
         }
     }
 
+    /// A wrong volume looks like that too.
+    void stronger_throughout(const Found& best) {
+        std::string as_if;
+        for (std::size_t column = 0; column < layout_.columns.size(); ++column) {
+            const double volume = volume_of(layout_, 0, column, best.shared);
+            if (!layout_.columns[column].metric || volume <= 0 || !as_if.empty()) continue;
+            as_if = fmt::format(", as if it made {} ml and not {} ml", figures(volume * best.shared.stronger, 3),
+                                figures(volume));
+        }
+        settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout{}",
+                                                figures(std::abs(best.shared.stronger - 1) * 100, 2),
+                                                best.shared.stronger > 1 ? "stronger" : "weaker", as_if));
+    }
+
     void page_evidence(const Found& best) {
         strength_evidence(best);
-        if (best.shared.stronger != 1)
-            settled_.evidence.push_back(fmt::format("the metric column is {} % {} than the others throughout",
-                                                    figures(std::abs(best.shared.stronger - 1) * 100, 2),
-                                                    best.shared.stronger > 1 ? "stronger" : "weaker"));
+        if (best.shared.stronger != 1) stronger_throughout(best);
+        if (page_.year) settled_.evidence.push_back(fmt::format("it is of {}", *page_.year));
         if (page_.country == Page::Country::britain) settled_.evidence.emplace_back("the book is British");
         if (page_.country == Page::Country::america) settled_.evidence.emplace_back("the book is American");
-        if (page_.year) settled_.evidence.push_back(fmt::format("it is of {}", *page_.year));
+        const auto in_parts = [](const Column& column) { return column.parts; };
+        if (std::ranges::any_of(layout_.columns, in_parts))
+            settled_.evidence.emplace_back("a part is a gram of what is weighed and a ml of what is measured");
+        if (std::ranges::all_of(layout_.columns, &Column::metric)) return;
+        if (page_.spelling == Page::Country::britain) settled_.evidence.emplace_back("it is spelled as in Britain");
+        if (page_.spelling == Page::Country::america) settled_.evidence.emplace_back("it is spelled as in America");
     }
 
     const check::Model& model_;

@@ -76,8 +76,9 @@ std::string likely_slip(const check::Model& model, const Layout& layout, std::si
         if (is_near(ratio, power))
             return fmt::format("the point has slipped: {} for {}", in_three_figures(compared.printed),
                                in_three_figures(compared.exact));
-    const double here = volume_of(layout, compared.column, shared);
-    const double there = volume_of(layout, compared.against, shared);
+    const std::size_t solution = layout.lines[line].line->solution;
+    const double here = volume_of(layout, solution, compared.column, shared);
+    const double there = volume_of(layout, solution, compared.against, shared);
     if (here > 0 && there > 0 && !is_near(here / there, 1) && is_near(ratio, there / here))
         return "the amount was converted and not scaled to the volume of its column";
     if (is_near(ratio, grains_in_gram)) return "grains are printed where grams belong";

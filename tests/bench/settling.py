@@ -1,24 +1,24 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
 """What it takes to settle a printed page on which every line is uncertain: its form, its ounce, what gr is, each column's
-fluid ounce. Whole processes less one that only reads the same file; compare ratios, not milliseconds.
+fluid ounce; and whose pH can be worked out. Whole processes less one that only reads the same file; compare ratios, not milliseconds.
 
     python3 tests/bench/settling.py build/release/src/scruple
 """
 import pathlib
 import random
+import resource
 import statistics
 import subprocess
 import sys
 import tempfile
-import time
 
-SALTS = ["Sodium carbonate", "Sodium sulphite", "Hypo", "Borax", "Citric acid", "Sodium phosphate", "Alum"]
+SALTS = ["Sodium carbonate", "Sodium sulphite", "Hypo", "Borax", "Citric acid", "Sodium phosphate", "Sodium sulphate"]
 
 
 def page(lines):
     pick = random.Random(lines)
-    text = "printed Bittern\n    | Water   40 oz   1000 c.c.   50 oz\n"
+    text = "printed Bittern\n    is a   film developer\n    | Water   40 oz   1000 c.c.   50 oz\n"
     for i in range(lines):
         amount = pick.randint(2, 400)
         unit = "grs" if i % 2 else "oz"
@@ -28,11 +28,13 @@ def page(lines):
 
 
 def milliseconds(folder, *words, times=15):
+    """Of the processor, which others at work on the machine disturb less than the clock."""
     taken = []
     for _ in range(times):
-        begun = time.perf_counter()
+        before = resource.getrusage(resource.RUSAGE_CHILDREN)
         subprocess.run([sys.argv[1], *words, "--in", folder], check=True, capture_output=True)
-        taken.append((time.perf_counter() - begun) * 1000)
+        after = resource.getrusage(resource.RUSAGE_CHILDREN)
+        taken.append((after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime) * 1000)
     return statistics.median(taken)
 
 

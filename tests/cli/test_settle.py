@@ -13,6 +13,19 @@ PAGE = """printed Bittern
     note     typed on a wet Sunday
 """
 
+TWO = """printed Bittern
+    is a     film developer
+    book     The Tide Table of Photography, 1907, Great Britain
+    | A
+    | Potass. metabisulphite   60 grs
+    | Pyro                     1/2 oz
+    | Water to                 20 oz
+    | Solution B
+    | Carbonate of soda        2 oz
+    | Water to                 20 oz
+    | For use: 1 part A, 1 part B, 2 parts water
+"""
+
 
 class Settle(Workspace):
     def test_as_a_recipe_it_has_no_fault_is_tidy_and_its_card_says_what_was_assumed(self):
@@ -31,6 +44,18 @@ class Settle(Workspace):
         # `units "50 grain" g`, `units "1 oz" g`: 3.24 and 28.35 g
         self.assertAlmostEqual(amounts["metol"], 3.24, places=2)
         self.assertAlmostEqual(amounts["sodium sulfite"], 28.35, places=1)
+
+    def test_two_solutions_and_what_is_mixed_of_them_are_parts_and_a_working_solution(self):
+        self.put("page/bittern.scruple", TWO)
+        self.scruple("settle", "Bittern", "--in", "page", "--as", "recipe", "--out", str(self.folder / "read.scruple"))
+        (self.folder / "page/bittern.scruple").unlink()
+        self.assertEqual([it for it in self.json("check") if it["severity"] == "error"], [])
+        self.assertEqual(self.run_scruple("tidy", "--check").returncode, FINE)
+        self.assertIn("mix part A + part B + water 1+1+2", " ".join(self.text("read.scruple").split()))
+        held = {it["chemical"]: it["g_per_l"] for it in self.json("contents", "Bittern working")["solutions"][0]["chemicals"]}
+        # `units "0.5 oz / 20 brfloz / 4" g/l`, `units "2 oz / 20 brfloz / 4" g/l`: 6.24 and 24.9 g/l
+        self.assertAlmostEqual(held["pyrogallol"], 6.24, places=2)
+        self.assertAlmostEqual(held["sodium carbonate"], 24.94, places=2)
 
     def test_a_page_is_no_recipe_and_no_card_is_made_of_it(self):
         self.put("bittern.scruple", PAGE)

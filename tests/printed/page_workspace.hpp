@@ -30,10 +30,18 @@ class PrintedPage {
     /// g/l, of a liquid ml/l
     [[nodiscard]] double per_litre(const std::string& name) const { return line(name).per_litre.value_or(0); }
 
+    [[nodiscard]] const printed::SolutionRead& solution(std::size_t index = 0) const {
+        REQUIRE(index < settled.solutions.size());
+        return settled.solutions[index];
+    }
+
     [[nodiscard]] const printed::Question& question(const std::string& about) const {
         const auto found = std::ranges::find(settled.questions, about, &printed::Question::about);
         REQUIRE_MESSAGE(found != settled.questions.end(), "no question ", about);
         return *found;
+    }
+    [[nodiscard]] bool asks(const std::string& about) const {
+        return std::ranges::find(settled.questions, about, &printed::Question::about) != settled.questions.end();
     }
     [[nodiscard]] std::string taken(const std::string& about) const { return question(about).options.front().words; }
 

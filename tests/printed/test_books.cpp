@@ -23,7 +23,7 @@ TEST_CASE("imperial against us fluid ounces: The Barnet Book of Photography, one
     CHECK(page.per_litre("hydroquinone") == to_figures(4.28));
     CHECK(page.per_litre("potassium bromide") == to_figures(1.4254));
     CHECK(page.per_litre("potassium carbonate") == to_figures(24.94));
-    CHECK(page.settled.makes == "80 fl oz uk");
+    CHECK(page.solution().makes == "80 fl oz uk");
     CHECK(page.question("whose fluid ounce in column 1").verdict == Verdict::clear);
     CHECK(page.question("whose ounce for what is weighed").verdict == Verdict::clear);
     CHECK(page.line("sodium sulfite").amount == "6 oz av");
@@ -116,8 +116,8 @@ TEST_CASE("an American hardener of 1916: its liquids add up") {
 )");
     CHECK(page.taken("whose fluid ounce") == "fl oz us");
     // 80 and 48 US fluid ounces are 2366 and 1420 ml; 16 oz av are 453.6 g.
-    REQUIRE(page.settled.makes_ml);
-    CHECK(*page.settled.makes_ml == to_figures(2366 + 1420));
-    CHECK(page.settled.added_up);
-    CHECK(page.per_litre("potassium alum") * *page.settled.makes_ml / 1000 == to_figures(453.6));
+    REQUIRE(page.solution().makes_ml);
+    CHECK(*page.solution().makes_ml == to_figures(2366 + 1420));
+    CHECK(page.solution().added_up);
+    CHECK(page.per_litre("potassium alum") * *page.solution().makes_ml / 1000 == to_figures(453.6));
 }

@@ -41,38 +41,93 @@ enum class UnitWord : std::uint8_t {
 
 [[nodiscard]] bool is_metric(UnitWord unit);
 
+enum class Fluid : std::uint8_t { imperial, us };
+enum class Ounce : std::uint8_t { avoirdupois, apothecaries };
+
+/// Whose measure it is, where the page says so: `oz. (imp.)`, `U.S. pint`, `oz avoir.`
+struct Whose {
+    std::optional<Fluid> fluid{};
+    std::optional<Ounce> ounce{};
+};
+
 /// `6 oz`, `1½`
 struct Piece {
     Exact value{};
     UnitWord unit = UnitWord::none;
+    Whose whose{};
 };
 
 /// What one column of a line says: `1 oz 60 gr` is two pieces.
 struct Measure {
     std::vector<Piece> pieces{};
-    Exact step{};      ///< what its last place counts: 0.1 of `5.7`, 1/4 of `1¼`, 1 of `75`
-    std::string text;  ///< as printed
+    std::optional<Piece> per{};  ///< `2 grs to the ounce`: so much in each of these
+    Exact step{};                ///< what its last place counts: 0.1 of `5.7`, 1/4 of `1¼`, 1 of `75`
+    std::string text;            ///< as printed
 };
 
-/// `1 : 9`
+/// `1 : 9`, `1 + 9`
 struct Ratio {
     Exact one{}, other{};
+    bool by_sum = false;  ///< a plus sign stands between: it has one meaning
+};
+
+enum class Percent : std::uint8_t { by_volume, by_weight, weight_in_volume };  ///< v/v, w/w, w/v
+
+/// `take 1 part A, 1 part B and 2 parts of water`: which solutions of the page are mixed for use.
+struct Mixture {
+    struct Share {
+        std::size_t solution = 0;
+        Exact parts{};
+    };
+    std::vector<Share> shares{};
+    Exact water{};  ///< parts
 };
 
 struct Line {
-    enum class What : std::uint8_t { ingredient, water, water_to_make, dilution, words } what = What::words;
-    std::string name;                ///< as printed, without amounts and words for a form: `Sulphite of soda`
-    std::string form;                ///< `crystals`, `dry`; empty where none is printed
-    std::optional<Exact> percent{};  ///< `acetic acid 28 %`
-    std::optional<Ratio> ratio{};    ///< of a dilution
+    enum class What : std::uint8_t {
+        ingredient,
+        water,
+        water_to_make,
+        dilution,     ///< `1 : 9`, which has two meanings
+        mixture,      ///< for use
+        alternative,  ///< `or crystals 5 oz`: instead of the line before
+        words
+    } what = What::words;
+    std::size_t solution = 0;               ///< of the page's
+    std::string name{};                     ///< as printed, without amounts and words for a form: `Sulphite of soda`
+    std::string form{};                     ///< `crystals`, `dry`; empty where none is printed
+    std::optional<Exact> percent{};         ///< `acetic acid 28 %`
+    std::optional<Percent> percent_said{};  ///< `by volume`
+    bool saturated = false;                 ///< a saturated solution of it is measured out
+    std::optional<Ratio> ratio{};           ///< of a dilution
+    std::optional<Mixture> mixture{};       ///< of a mixture
     std::vector<Measure> columns{};
+    std::string assumed{};  ///< what was taken for granted in reading it; empty for nothing
+    std::string text{};     ///< the line as it was typed
     check::Place place{};
+};
+
+/// What stands over a column: `Avoirdupois`, `British`, `Grammes`.
+struct Heading {
+    bool metric = false;
+    Whose whose{};
+    UnitWord unit = UnitWord::none;  ///< of figures that have none
+};
+
+/// One of the solutions that a page gives: `Solution A`. A page without such lines has one, without a label.
+struct Solution {
+    std::string label{};
+    bool for_use = false;  ///< called a working solution
 };
 
 struct Page {
     enum class Country : std::uint8_t { unknown, britain, america, metric } country = Country::unknown;
     std::optional<int> year{};
+    std::vector<Heading> headings{};  ///< of the columns, in their order; none where there are none
+    std::vector<Solution> solutions{};
     std::vector<Line> lines{};
+    /// Which country's spelling it has: `litre` and `drachm`, or `liter` and `dram`.
+    Country spelling = Country::unknown;
 };
 
 /// Reads every line; one that says nothing of this kind is `words`.
