@@ -32,15 +32,17 @@ class Filling {
             }
             return;
         }
-        // A drum that is bottled by the spoonful is not worth every way to do it.
-        if (at == sizes_.size() || ++steps_ > 50'000) return;
+        if (at == sizes_.size()) return;
         const auto most = static_cast<std::int64_t>((left / sizes_[at]).ceil().to_double());
-        for (std::int64_t count = most; count >= 0; --count) {
+        // A drum that is bottled by the spoonful is not worth every way to do it.
+        for (std::int64_t count = most; count >= 0 && ++steps_ <= most_steps; --count) {
             counts_[at] = count;
             fill(at + 1, left - sizes_[at] * count, bottles + count);
         }
         counts_[at] = 0;
     }
+
+    static constexpr std::int64_t most_steps = 50'000;
 
     std::vector<Exact> sizes_;
     Row counts_, best_;
