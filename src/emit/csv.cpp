@@ -19,7 +19,9 @@ std::string quoted(std::string_view cell) {
 }
 
 /// What makes a cell a formula where it stands first, in programs for Chinese and Japanese the wide signs too.
-constexpr std::array<std::string_view, 11> formula_signs{"=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠"};
+constexpr std::array<std::string_view, 8> formula_signs{"=", "+", "-", "@", "＝", "＋", "－", "＠"};
+/// The same, but as the very first of a cell alone.
+constexpr std::array<std::string_view, 3> blanks_of_formulas{"\t", "\r", "\n"};
 /// What begins another cell, in a program that is set to something else than commas.
 constexpr std::array<std::string_view, 5> separators{";", "|", "\t", "\r", "\n"};
 
@@ -34,7 +36,8 @@ std::string words(std::string_view text) {
     bool begins = true;  // blanks in front are passed over by some programs before they look for a formula
     while (!text.empty()) {
         const std::string_view here = text.substr(0, text::first_code_point(text).length);
-        if (begins && stands_in(formula_signs, here)) all += '\'';
+        if ((begins && stands_in(formula_signs, here)) || (all.empty() && stands_in(blanks_of_formulas, here)))
+            all += '\'';
         begins = stands_in(separators, here) || (begins && here == " ");
         all += here;
         text.remove_prefix(here.size());

@@ -105,7 +105,7 @@ class Mixed(Workspace):
         for words, said in ((["Hern part A", "1l"], "`Heron part A`"), (["Heron", "1l"], "which"),
                             (["Tern"], "scruple mixed"), (["Tern", "5 g"], "volume"), (["Tern", "5 oz"], "fl oz"),
                             (["Tern", "1l", "--on", "2027-02-29"], "2027-02-29"), (["Tern", "0 l"], "0 l"),
-                            (["Tern", "1l", "--note", "a\nlog"], "scruple mixed"), ([], "scruple mixed")):
+                            (["Tern", "1l", "--note", "a\nlog"], "in --note that does not show"), ([], "scruple mixed")):
             with self.subTest(words):
                 self.assertIn(said, self.refused("mixed", *words))
         self.put("bad.scruple", FAULTY)
