@@ -77,19 +77,19 @@ class EveningMaker {
     /// counted.
     [[nodiscard]] std::optional<Refusal> too_much(const Mixing& mixing, const std::vector<PacedStep>& steps) {
         for (const auto& [work, timed] : steps) {
-            if (std::max(timed.hands, timed.alone) <= longest_step) continue;
+            if (std::max(timed.hands, timed.alone) <= longest_in_an_evening) continue;
             const std::string which = work.n > 0 ? fmt::format("step {} of its card", work.n) : work.what;
             return Refusal{fmt::format(
                 "{}: {} takes more than {} minutes, and no evening is laid out so far ahead; mix it by its card",
-                mixing.name, which, longest_step)};
+                mixing.name, which, longest_in_an_evening)};
         }
         steps_ += steps.size();
-        if (steps_ <= most_steps) return std::nullopt;
+        if (steps_ <= most_of_an_evening) return std::nullopt;
         return Refusal{
             fmt::format("{}: with it the evening has more than {} steps, and no more are laid out; have it stirred "
                         "less often, or mix "
                         "it by its card",
-                        mixing.name, most_steps)};
+                        mixing.name, most_of_an_evening)};
     }
 
     /// A line that takes of another solution of the evening waits until that is done.

@@ -60,7 +60,7 @@ std::string printable_one(CodePoint here, std::string_view bytes) {
 }
 
 // How many bytes come before the first that may need a look. Piece by piece, so that a machine takes many at a time.
-std::size_t plain_bytes(std::string_view bytes) {
+std::size_t bytes_that_show(std::string_view bytes) {
     constexpr std::size_t piece = 64;
     std::size_t at = 0;
     for (; at + piece <= bytes.size(); at += piece) {
@@ -105,10 +105,10 @@ std::string printable_lines(std::string_view bytes) {
 }
 
 std::size_t first_unseen(std::string_view utf8, std::size_t from) {
-    constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-    if (from == 0 && utf8.starts_with(byte_order_mark)) from = byte_order_mark.size();
+    constexpr std::string_view in_front = "\xEF\xBB\xBF";  // a byte order mark
+    if (from == 0 && utf8.starts_with(in_front)) from = in_front.size();
     while (from < utf8.size()) {
-        from += plain_bytes(utf8.substr(from));
+        from += bytes_that_show(utf8.substr(from));
         if (from == utf8.size()) break;
         const CodePoint here = first_code_point(utf8.substr(from));
         const bool laid_out = here.value == U'\t' || here.value == U'\n' || here.value == U'\r';

@@ -12,7 +12,7 @@ TERN = PLAIN.replace("    water ", "    capacity   10 films 135 per 1 l\n    wat
 LOG = """\
 log
     2026-11-02 received   sodium sulfite (anhydrous) 500 g
-    2026-11-03 mixed      Tern 1 l
+    2026-11-03 used       sodium sulfite (anhydrous) 5 g
 """
 PLAN = """\
 process film
@@ -78,7 +78,9 @@ class Faults(Workspace):
             environment |= {"FAULTY_AT": str(at), "FAULTY_HOW": str(how)}
         if calls:
             environment["FAULTY_CALLS"] = str(calls)
-        return self.run_scruple(*words, env=environment)
+        # With one core there is one thread, and the calls come in the same order each time.
+        one = {min(os.sched_getaffinity(0))}
+        return self.run_scruple(*words, env=environment, preexec_fn=lambda: os.sched_setaffinity(0, one))
 
     def calls(self, words):
         """The calls of one undisturbed run, in order, each with what it is about; what it wrote is left there."""
@@ -88,6 +90,12 @@ class Faults(Workspace):
         done = self.run_faulty(words, calls=path)
         self.assertEqual((done.returncode, done.stderr), (0, b""), words)
         return [line.split(" ", 1) for line in path.read_text(encoding="utf-8").splitlines()]
+
+    @staticmethod
+    def window(calls):
+        """The calls, counted from 1, from the first that changes something on the disk to the last of all."""
+        first = next(i for i, (call, about) in enumerate(calls, 1) if call in CHANGES and about not in ("1", "2"))
+        return range(first, len(calls) + 1)
 
     def drafts(self):
         return [name for name in self.names() if name.startswith(".")]

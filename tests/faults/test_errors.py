@@ -39,15 +39,16 @@ class Errors(Faults):
         words = self.words(command)
         calls = self.calls(words)
         after = self.everything()
-        for at, (call, about) in enumerate(calls, 1):
+        # A binder's fonts are read by other libraries, which go on without those that they cannot have.
+        places = self.window(calls) if command == "binder" else range(1, len(calls) + 1)
+        for at in places:
+            call, about = calls[at - 1]
             for error in ERRORS[call]:
                 self.set_back(before)
                 done = self.run_faulty(words, at, error)
                 where = f"{command}: call {at}, {call} {about}, {errno.errorcode[error]}: {done.stderr}"
                 self.assertIn(done.returncode, (FINE, TROUBLE), where)
-                # Where fonts are looked for, that library has words of its own.
-                said = [line for line in done.stderr.splitlines() if not line.startswith(b"Fontconfig ")]
-                self.assertEqual(done.returncode == TROUBLE, said != [], where)
+                self.assertEqual(done.returncode == TROUBLE, done.stderr != b"", where)
                 now = self.everything()
                 if done.returncode == FINE:
                     self.assertEqual(now, after, where)

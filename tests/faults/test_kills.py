@@ -6,16 +6,11 @@ import signal
 import subprocess
 import time
 
-from faults import CHANGES, TERN, WRITERS, WRITES_NOTHING, Faults
+from faults import TERN, WRITERS, WRITES_NOTHING, Faults
 from support import PROGRAM, Workspace
 
 
 class Kills(Faults):
-    def window(self, calls):
-        """The calls, counted from 1, from the first that changes something on the disk to the last of all."""
-        first = next(i for i, (call, about) in enumerate(calls, 1) if call in CHANGES and about not in ("1", "2"))
-        return range(first, len(calls) + 1)
-
     def before_and_after(self, command):
         """What is there before, the calls that are made, and what is there after."""
         self.fill()

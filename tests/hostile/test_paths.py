@@ -11,12 +11,11 @@ NAMES = [*PATHS, "../../../x", "a/b", "/", "~", "x" * 1000, "index", "binder", "
 
 class Names(Workspace):
     def test_a_binder_keeps_to_its_folder_whatever_recipes_are_called(self):
-        self.put("in/a.scruple", "".join(TERN.replace("Tern", f'"{name}"') for name in NAMES))
-        before = sorted(path.name for path in self.folder.parent.iterdir())
-        self.scruple("binder", "--in", "in", "--out", "out")
-        self.assertEqual(sorted(path.name for path in self.folder.parent.iterdir()), before)
-        self.assertEqual(self.names(), ["in", "out"])
-        written = sorted(path.name for path in (self.folder / "out").iterdir())
+        here = self.put("a/b/here/in/a.scruple", "".join(TERN.replace("Tern", f'"{name}"') for name in NAMES)).parents[1]
+        self.scruple("binder", "--in", "in", "--out", "out", cwd=here)
+        outside = [str(path.relative_to(self.folder)) for path in self.folder.rglob("*") if here / "out" not in path.parents]
+        self.assertEqual(sorted(outside), ["a", "a/b", "a/b/here", "a/b/here/in", "a/b/here/in/a.scruple", "a/b/here/out"])
+        written = sorted(path.name for path in (here / "out").iterdir())
         self.assertEqual(len(written), len(NAMES) + 2)
         for name in written:
             self.assertRegex(name, r"^[a-z0-9-]{1,200}\.(html|pdf)$")
