@@ -2,6 +2,7 @@
 """Runs the program with one call to the system going wrong: `faulty.cpp`, between it and the C library."""
 import os
 import pathlib
+import shutil
 
 from support import HERON, Workspace
 from support import TERN as PLAIN
@@ -47,7 +48,7 @@ WRITERS = {
     "settle": (["settle", "Bittern", "--as", "recipe"], "out"),
     "why": (["why", "Tern", "sodium sulfite"], "out"),
     "help": (["help"], "out"),
-    "binder": (["binder"], "binder"),
+    "binder": (["binder", "--in", ".small"], "binder"),
     "mixed": (["mixed", "Tern", "1l", "--on", "2026-12-03"], "log.scruple"),
     "enter": (["enter", "used", "sodium sulfite (anhydrous)", "3 g", "--on", "2026-12-03"], "log.scruple"),
     "tidy": (["tidy", "untidy.scruple"], "untidy.scruple"),
@@ -65,15 +66,17 @@ class Faults(Workspace):
 
     def fill(self):
         for name, text in (("tern.scruple", TERN), ("heron.scruple", HERON), ("log.scruple", LOG), ("plan.scruple", PLAN),
-                           ("page.scruple", PAGE), ("untidy.scruple", "bench   Shed\n  balance 0.1 g up to 500 g\n")):
+                           ("page.scruple", PAGE), (".small/tern.scruple", TERN), ("untidy.scruple", "bench   Shed\n  balance 0.1 g up to 500 g\n")):
             self.put(name, text)
 
     def words(self, command):
         words, target = WRITERS[command]
         return [*words, "--out", target] if target in ("out", "binder") else words
 
-    def run_faulty(self, words, at=0, how="", calls=None):
-        environment = {"LD_PRELOAD": FAULTY, "PATH": os.environ["PATH"]}
+    def run_faulty(self, words, at=0, how="", calls=None, writing=False):
+        """`writing`: only calls count since something is made on the disk. What comes before differs from run to run
+        where fonts are looked for."""
+        environment = {"LD_PRELOAD": FAULTY, "PATH": os.environ["PATH"]} | ({"FAULTY_SINCE": "making"} if writing else {})
         if how:
             environment |= {"FAULTY_AT": str(at), "FAULTY_HOW": str(how)}
         if calls:
@@ -82,25 +85,27 @@ class Faults(Workspace):
         one = {min(os.sched_getaffinity(0))}
         return self.run_scruple(*words, env=environment, preexec_fn=lambda: os.sched_setaffinity(0, one))
 
-    def calls(self, words):
+    def calls(self, words, writing=False):
         """The calls of one undisturbed run, in order, each with what it is about; what it wrote is left there."""
         path = pathlib.Path(f"{self.folder}-calls")
         self.addCleanup(path.unlink, missing_ok=True)
         path.write_text("")
-        done = self.run_faulty(words, calls=path)
+        done = self.run_faulty(words, calls=path, writing=writing)
         self.assertEqual((done.returncode, done.stderr), (0, b""), words)
         return [line.split(" ", 1) for line in path.read_text(encoding="utf-8").splitlines()]
 
-    @staticmethod
-    def window(calls):
-        """The calls, counted from 1, from the first that changes something on the disk to the last of all."""
-        first = next(i for i, (call, about) in enumerate(calls, 1) if call in CHANGES and about not in ("1", "2"))
-        return range(first, len(calls) + 1)
-
     def drafts(self):
-        return [name for name in self.names() if name.startswith(".")]
+        return [path.name for path in self.folder.rglob(".scruple-draft-*")]
 
     def everything(self):
         """Each file of the folder that is seen, with its bytes."""
         return {str(path.relative_to(self.folder)): path.read_bytes() for path in sorted(self.folder.rglob("*"))
                 if path.is_file() and not path.name.startswith(".")}
+
+    def set_back(self, before):
+        shutil.rmtree(self.folder / "binder", ignore_errors=True)
+        for name in self.everything():
+            if name not in before:
+                (self.folder / name).unlink()
+        for name, content in before.items():
+            self.put(name, content)

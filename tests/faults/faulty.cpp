@@ -2,7 +2,9 @@
 // Stands between the program and the C library (LD_PRELOAD), and lets one of its calls to the system go wrong.
 //   FAULTY_CALLS=FILE   each call is written there, one a line: its name and what it is about
 //   FAULTY_AT=N         the call, counted from 1, at which …
-//   FAULTY_HOW=WHAT     … `kill` or `term` comes as a signal before it, `short` takes half of a write, or an error (a
+//   FAULTY_SINCE=…      where it is set, calls are noted and counted only since the first one that makes a file or
+//   folder FAULTY_HOW=WHAT     … `kill` or `term` comes as a signal before it, `short` takes half of a write, or an
+//   error (a
 //                       number of errno) is what it gives
 // Calls on the standard streams count, those of other programs that are started do not.
 #include <dirent.h>
@@ -44,9 +46,15 @@ void note(const char* call, const char* about) {
 
 enum class Fault { none, error, half };
 
+bool counts(const char* call) {
+    static std::atomic<bool> begun{std::getenv("FAULTY_SINCE") == nullptr};
+    if (std::strcmp(call, "mkostemp") == 0 || std::strcmp(call, "mkdir") == 0) begun = true;
+    return begun;
+}
+
 /// What this call is to do.
 Fault fault(const char* call, const char* about) {
-    if (!is_meant()) return Fault::none;
+    if (!is_meant() || !counts(call)) return Fault::none;
     note(call, about);
     static std::atomic<long> count{0};
     static const char* at = std::getenv("FAULTY_AT");

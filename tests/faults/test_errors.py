@@ -25,27 +25,19 @@ ERRORS = {
 
 
 class Errors(Faults):
-    def set_back(self, before):
-        for name in self.everything():
-            if name not in before:
-                (self.folder / name).unlink()
-        for name, content in before.items():
-            self.put(name, content)
-
     def each_error(self, command):
         """After each: what was called, which error, how the program ended; and holds what must always hold."""
         self.fill()
         before = self.everything()
         words = self.words(command)
-        calls = self.calls(words)
-        after = self.everything()
         # A binder's fonts are read by other libraries, which go on without those that they cannot have.
-        places = self.window(calls) if command == "binder" else range(1, len(calls) + 1)
-        for at in places:
-            call, about = calls[at - 1]
+        writing = command == "binder"
+        calls = self.calls(words, writing)
+        after = self.everything()
+        for at, (call, about) in enumerate(calls, 1):
             for error in ERRORS[call]:
                 self.set_back(before)
-                done = self.run_faulty(words, at, error)
+                done = self.run_faulty(words, at, error, writing=writing)
                 where = f"{command}: call {at}, {call} {about}, {errno.errorcode[error]}: {done.stderr}"
                 self.assertIn(done.returncode, (FINE, TROUBLE), where)
                 self.assertEqual(done.returncode == TROUBLE, done.stderr != b"", where)

@@ -15,15 +15,8 @@ class Kills(Faults):
         """What is there before, the calls that are made, and what is there after."""
         self.fill()
         before = self.everything()
-        calls = self.calls(self.words(command))
+        calls = self.calls(self.words(command), writing=True)
         return before, calls, self.everything()
-
-    def again(self, before):
-        for name in self.everything():
-            if name not in before:
-                (self.folder / name).unlink()
-        for name, content in before.items():
-            self.put(name, content)
 
     def assert_old_or_new(self, before, after, where):
         now = self.everything()
@@ -35,14 +28,14 @@ class Kills(Faults):
         before, calls, after = self.before_and_after(command)
         self.assertNotEqual(before, after)
         left = 0
-        for at in self.window(calls):
-            self.again(before)
-            done = self.run_faulty(self.words(command), at, "kill")
+        for at in range(1, len(calls) + 1):
+            self.set_back(before)
+            done = self.run_faulty(self.words(command), at, "kill", writing=True)
             self.assertEqual(done.returncode, -signal.SIGKILL)
             self.assert_old_or_new(before, after, f"killed at {at}, {calls[at - 1]}")
             left = max(left, len(self.drafts()))
-        self.assertEqual(left, 0 if command == "binder" else 1)  # else no kill came in between, and nothing was tried
-        self.again(before)
+        self.assertEqual(left, 1)  # else no kill came in between, and nothing was tried
+        self.set_back(before)
         self.scruple("check")  # which reads no draft
         self.run_faulty(self.words(command))
         self.assertEqual((self.everything(), self.drafts()), (after, []))
@@ -60,9 +53,9 @@ class Kills(Faults):
         for command in ("mixed", "tidy", "card", "binder"):
             with self.subTest(command):
                 before, calls, after = self.before_and_after(command)
-                for at in self.window(calls):
-                    self.again(before)
-                    done = self.run_faulty(self.words(command), at, "term")
+                for at in range(1, len(calls) + 1):
+                    self.set_back(before)
+                    done = self.run_faulty(self.words(command), at, "term", writing=True)
                     self.assertEqual(done.returncode, -signal.SIGTERM)
                     self.assert_old_or_new(before, after, f"ended at {at}, {calls[at - 1]}")
                     self.assertEqual(self.drafts(), [], f"ended at {at}, {calls[at - 1]}")
