@@ -206,20 +206,17 @@ class Printed(Limits):
     def test_sheets_of_a_png(self):
         def sheets(lines):
             self.put("a.scruple", "recipe Gull\n" + WATER + '    do "shake"\n' * lines + END)
-            pdf = self.run_scruple("card", "Gull", "--as", "pdf").stdout
-            return len(re.findall(rb"/Type /Page\b", pdf)), self.run_scruple("card", "Gull", "--as", "png")
-        low, high = 100, 1000
-        while high - low > 1:
-            middle = (low + high) // 2
-            count, done = sheets(middle)
-            if count <= 18:
-                self.assertEqual(done.returncode, FINE)
-                low = middle
-            else:
-                self.assertEqual(done.returncode, TROUBLE)
-                self.assertIn(b"too high for a PNG", done.stderr)
-                self.assertIn(b"`--as pdf` has no such limit", done.stderr)
-                high = middle
+            return len(re.findall(rb"/Type /Page\b", self.run_scruple("card", "Gull", "--as", "pdf").stdout))
+        fewest, most = 100, 1000
+        while most - fewest > 1:
+            middle = (fewest + most) // 2
+            fewest, most = (middle, most) if sheets(middle) <= 18 else (fewest, middle)
+        self.assertEqual(sheets(most), 19)
+        message = self.refused("card", "Gull", "--as", "png", status=TROUBLE)
+        self.assertIn("19 sheets below one another are too high for a PNG", message)
+        self.assertIn("`--as pdf` has no such limit", message)
+        self.assertEqual(sheets(fewest), 18)
+        self.assertEqual(self.run_scruple("card", "Gull", "--as", "png").returncode, FINE)
 
 
 class NoLimit(Limits):
