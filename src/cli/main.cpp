@@ -88,6 +88,10 @@ Exit hand_over(const Call& call, const Outcome& outcome) {
 }
 
 Exit run(const std::vector<std::string>& arguments) {
+    if (!has_stack())
+        return stopped(
+            {Exit::trouble,
+             fmt::format("the stack is limited to less than {0} KiB; `ulimit -s {0}` is enough", least_stack)});
     if (arguments.empty()) {
         say_aside(overview_screen(width_of(Stream::aside)));
         return Exit::wrong_call;

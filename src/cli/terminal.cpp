@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <poll.h>
 #include <sys/ioctl.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -26,6 +27,11 @@ void secure_streams() {
         // A read-only stand-in: what is written to a closed stream still fails.
         if (::fcntl(number, F_GETFD) < 0 && ::open("/dev/null", O_RDONLY) < 0) std::_Exit(3);
     }
+}
+
+bool has_stack() {
+    rlimit limit{};
+    return ::getrlimit(RLIMIT_STACK, &limit) != 0 || limit.rlim_cur >= least_stack * 1024;
 }
 
 bool wants_colour(Stream stream) {

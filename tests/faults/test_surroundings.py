@@ -191,12 +191,16 @@ class Memory(Workspace):
         self.assertEqual(self.names(), before)
 
     def test_a_small_stack(self):
+        # What goes deepest: brackets, an evening of many steps, and sheets.
         nested = "(" * 16 + "H" + ")" * 16
-        self.put("heron.scruple", HERON + f"chemical salt\n    form crystals {nested}Cl\n" + "chemical deep\n    form x " + "(" * 2000 + "H\n")
-        for stack in (64, 128, 256, 1024):
-            done = self.run_scruple("check", preexec_fn=limited(STACK=stack * 1024))
-            self.assertIn(done.returncode, (1, TROUBLE), (stack, done.stderr))
-            self.assertTrue(done.stdout or done.stderr)
+        long_evening = TERN.replace("    water ", "    capacity   10 films 135 per 1 l\n    water ", 1).replace(
+            "stir until clear", "wait 1900 min, stirring every 2 min")
+        self.put("a.scruple", long_evening + f"chemical salt\n    form crystals {nested}Cl\n" +
+                 "process p\n    Tern   5 min\nplan Month\n    2026-12-01   4 films 135 through p\n")
+        for words in (["check"], ["evening", "2026-12-01"], ["card", "Tern", "--as", "pdf"], ["calendar"], ["shopping"]):
+            self.assertEqual(self.run_scruple(*words, preexec_fn=limited(STACK=MiB)).returncode, FINE, words)
+            message = self.refused(*words, status=TROUBLE, preexec_fn=limited(STACK=MiB - 1024))
+            self.assertEqual(message, "scruple: the stack is limited to less than 1024 KiB; `ulimit -s 1024` is enough\n")
 
     def test_no_room_for_another_thread(self):
         self.put("heron.scruple", HERON + TERN)

@@ -42,7 +42,7 @@ log
     2026-11-03 mixed      Gull 1 l
 """
 USUAL = {"keeps": "2 weeks", "films": "10", "ml": "100 ml", "makes": "1 l", "pack": "1 kg", "graduate": "500 ml by 5 ml",
-         "bottle": "500 ml", "plan": "    2026-12-01   6 films 135 through p\n"}
+         "bottle": "500 ml", "plan": "    2026-12-01   600 films 135 through p\n"}
 HUGE = {
     "keeps": {"keeps": "99999999 years"},
     "films of a litre": {"films": "1/999999999"},
@@ -89,6 +89,18 @@ class Output(Workspace):
                 with self.subTest(name, words=words):
                     most = 3 * usual[tuple(words)] + 20_000 + days * 1500
                     self.assertLess(len(self.said(*words)), most)
+
+    def test_price_lists_that_nobody_reads(self):
+        def lines(count):
+            return "".join(f"    sodium sulfite (anhydrous)   {i}.001 g   {2 * i + 1}.00 EUR\n" for i in range(count, 0, -1))
+        usual = PLACE.format(**USUAL)
+        many = "".join(f"supplier S{i}\n    postage   3 EUR\n    sodium sulfite (anhydrous)   {i} g   {i}.0{i % 10} EUR\n"
+                       for i in range(1, 2001))
+        for text in (usual + "supplier Many\n" + lines(60_000), usual + many):
+            self.put("a.scruple", text)
+            out = self.said("shopping").decode()
+            self.assertIn("cheaper ones are not ruled out", " ".join(out.split()))
+            self.assertRegex(out, r"1\s×\s1\skg\s+sodium sulfite")  # for 1 EUR, which none of the others comes near
 
     def test_huge_amounts_in_a_call(self):
         self.put("a.scruple", PLACE.format(**USUAL))
