@@ -24,13 +24,40 @@ _scruple_options() {
     esac
 }
 
+# Offers those of the words that begin with the one at the cursor, spelt so that the shell reads them back as they are:
+# what a file or a recipe is called must never be run.
+_scruple_offer() {
+    local word
+    for word; do
+        [[ $word == "$current"* ]] && COMPREPLY+=("$(printf %q "$word")")
+    done
+}
+
+# The same of lines that are read.
+_scruple_offer_lines() {
+    local line
+    while IFS= read -r line; do
+        _scruple_offer "$line"
+    done
+}
+
+# Files are spelt by readline, which knows them.
+_scruple_offer_files() {
+    compopt -o filenames 2>/dev/null
+    local line
+    while IFS= read -r line; do
+        COMPREPLY+=("$line")
+    done < <(compgen "$@" -- "$current")
+}
+
 # The names of a kind in the workspace of the line, one a line.
 _scruple_names() {
     local in=() i
     for ((i = 2; i < COMP_CWORD; i++)); do
         [[ ${COMP_WORDS[i]} == --in ]] && in=(--in "${COMP_WORDS[i + 1]}")
     done
-    "${COMP_WORDS[0]}" help names "$1" "${in[@]}" 2>/dev/null
+    # A name that begins with a hyphen would be taken for an option.
+    "${COMP_WORDS[0]}" help names "$1" "${in[@]}" 2>/dev/null | grep -v '^-'
 }
 
 # Names have several words, and the shell completes one: the next word of each name that
@@ -44,7 +71,7 @@ _scruple_next_words() {
     while IFS= read -r name; do
         [[ ${name,,} == "${before,,}"* ]] || continue
         name=${name:${#before}}
-        COMPREPLY+=("${name%% *}")
+        _scruple_offer "${name%% *}"
     done < <(_scruple_names "$1")
 }
 
@@ -52,37 +79,41 @@ _scruple() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD - 1]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server help --help --version" -- "$current"))
+        _scruple_offer check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server help --help --version
         return
     fi
     case $previous in
-    --log) COMPREPLY=($(compgen -f -X '!*.scruple' -- "$current")) ;;
-    --in) COMPREPLY=($(compgen -d -- "$current")) ;;
-    --out) COMPREPLY=($(compgen -f -- "$current")) ;;
-    --as) COMPREPLY=($(compgen -W "text html json" -- "$current")) ;;
-    --instead) local IFS=$'\n'
-        COMPREPLY=($(compgen -W "$(_scruple_names chemicals)" -- "$current"))
-        COMPREPLY=("${COMPREPLY[@]// /\\ }") ;;
-    --bench) COMPREPLY=($(compgen -W "$(_scruple_names benches)" -- "$current")) ;;
+    --log) _scruple_offer_files -f -X '!*.scruple' ;;
+    --in) _scruple_offer_files -d ;;
+    --out) _scruple_offer_files -f ;;
+    --as) _scruple_offer text html json ;;
+    --instead) _scruple_offer_lines < <(_scruple_names chemicals) ;;
+    --bench) _scruple_offer_lines < <(_scruple_names benches) ;;
     --against) _scruple_next_words plans ;;
     --make | --films | --sheets | --area | --with | --without | --variant | --mixed | --on | --from | --vessels | --note | --at | --as-form) ;;
     *)
         if [[ $current == -* ]]; then
-            COMPREPLY=($(compgen -W "$(_scruple_options "$command")" -- "$current"))
+            # shellcheck disable=SC2046 # words
+            _scruple_offer $(_scruple_options "$command")
             return
         fi
         case $command in
         card | labels | scaled | contents | why | mixed) _scruple_next_words recipes ;;
         shopping | calendar | evening) _scruple_next_words plans ;;
-        enter) ((COMP_CWORD == 2)) && COMPREPLY=(received processed used replenished on discarded) ;;
+        enter) ((COMP_CWORD == 2)) && _scruple_offer received processed used replenished on discarded ;;
         chemical) _scruple_next_words chemicals ;;
         settle) _scruple_next_words pages ;;
-        compare) COMPREPLY=($(compgen -f -- "$current") $(git for-each-ref --format='%(refname:short)' 2>/dev/null)) ;;
-        tidy) COMPREPLY=($(compgen -d -- "$current") $(compgen -f -X '!*.scruple' -- "$current")) ;;
-        help) COMPREPLY=(check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server names recipe part bath working replenisher
-            conversion bench supplier log process plan meeting printed format) ;;
+        compare)
+            _scruple_offer_files -f
+            _scruple_offer_lines < <(git for-each-ref --format='%(refname:short)' 2>/dev/null)
+            ;;
+        tidy)
+            _scruple_offer_files -d
+            _scruple_offer_files -f -X '!*.scruple'
+            ;;
+        help) _scruple_offer check card binder labels scaled shopping calendar evening shelf mixed enter tidy chemical weigh react contents compare settle why language-server names recipe part bath working replenisher \
+            conversion bench supplier log process plan meeting printed format ;;
         esac
-        COMPREPLY=($(compgen -W "${COMPREPLY[*]}" -- "$current"))
         ;;
     esac
 }

@@ -7,7 +7,8 @@ function __scruple_names --argument-names kind
     for i in (seq (count $words))
         test "$words[$i]" = --in; and set in --in $words[(math $i + 1)]
     end
-    command $words[1] help names $kind $in 2>/dev/null
+    # A name that begins with a hyphen would be taken for an option.
+    command $words[1] help names $kind $in 2>/dev/null | string match --invert -- '-*'
 end
 
 function __scruple_command

@@ -115,7 +115,8 @@ chemistry::Speciation Bath::solve_with_content(const Content& content, double sh
     Bath other = *this;
     for (const auto& [known, coefficient] : table_->chemicals[content.chemical].brings) {
         const auto& species = table_->known[known].species;
-        if (species.component == chemistry::no_component) continue;
+        // Of what is too little for a number there is nothing here.
+        if (species.component == chemistry::no_component || local_component_[species.component] == none) continue;
         other.mixture_.totals[local_component_[species.component]] +=
             share * content.mol_per_l * coefficient * species.units / kg_of_water_;
     }

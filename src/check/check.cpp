@@ -34,6 +34,7 @@ class Checker {
           first_section_(static_cast<Id>(checked_.model.sections.size())) {}
 
     Checked run() {
+        look_for_the_hidden();
         blocks_ = define(workspace_, first_file_, model(), out());
         logs_.resize(blocks_.size());
         notes_.resize(model().sections.size());
@@ -52,6 +53,13 @@ class Checker {
 
     Reader reader(text::FileId file, std::vector<Diagnostic>& out) {
         return Reader{model(), file, workspace_.sources[file], workspace_.trees[file], out};
+    }
+
+    void look_for_the_hidden() {
+        for_each_index(workspace_.sources.size() - first_file_, workers_, out(), [&](std::size_t i, Worker worker) {
+            auto of_file = reader(first_file_ + static_cast<text::FileId>(i), worker.out);
+            report_hidden_characters(of_file);
+        });
     }
 
     template <class Read>

@@ -36,6 +36,9 @@ void read_recipe(BlockContext context, Recipe& recipe, Section* whole);
 void read_section(BlockContext context, Section& section);
 void read_conversion(BlockContext context, Conversion& conversion, Section& section);
 
+/// What stands in a file and does not show, the first of each line.
+void report_hidden_characters(Reader& reader);
+
 /// What is typed of a page; it is not read for what it means.
 void read_printed(BlockContext context, PrintedPage& page);
 void read_meeting(BlockContext context, Meeting& meeting);

@@ -13,7 +13,7 @@ namespace scruple::cli {
 
 class Asked {
   public:
-    /// `500ml` of `--make`, `5 g` of a formula; throws Stop for what cannot be one line.
+    /// `500ml` of `--make`, `5 g` of a formula; one line, as read_call gives it. Throws Stop where it is too long.
     void measure(std::string_view option, const std::string& amount);
     /// A formula that cannot be read, for the checker to say why.
     void formula(std::string_view option, const std::string& formula);

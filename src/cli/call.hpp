@@ -39,7 +39,8 @@ struct Call {
 };
 
 /// Reads the arguments (without the program's name): a command first. `card --help` becomes `help card`.
-/// Throws Stop for what cannot be called.
+/// Throws Stop for what cannot be called. No word has a line end or anything else in it that does not show, but for
+/// names of files.
 [[nodiscard]] Call read_call(std::vector<std::string> arguments);
 
 /// Joins what belongs together and was typed apart: `--make 500 ml`, `--make 1 1/2 fl oz us`, `--sheets 24 8x10 in`.

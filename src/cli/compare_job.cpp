@@ -8,6 +8,7 @@
 #include "scruple/driver/compare.hpp"
 #include "scruple/driver/git.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/text/printable.hpp"
 #include "terminal.hpp"
 
 namespace scruple::cli {
@@ -79,7 +80,7 @@ Outcome lines(const Call& call) {
         throw Stop{Exit::wrong_call,
                    "`--lines` takes one file, folder or revision: `scruple compare --lines heron.scruple`"};
     const std::string& word = call.words.front();
-    return {Exit::fine, driver::facts_text(side_of(call, word, {word})), {}};
+    return {Exit::fine, text::printable_lines(driver::facts_text(side_of(call, word, {word}))), {}};
 }
 
 /// As git calls for a difference: PATH OLD-FILE OLD-HEX OLD-MODE NEW-FILE NEW-HEX NEW-MODE, and two more words where
@@ -87,7 +88,8 @@ Outcome lines(const Call& call) {
 /// GIT_EXTERNAL_DIFF).
 Outcome for_git(const Call& call) {
     const auto& words = call.words;
-    if (words.size() == 1) return {Exit::fine, fmt::format("{} is not merged yet\n", words.front()), {}};
+    if (words.size() == 1)
+        return {Exit::fine, fmt::format("{} is not merged yet\n", text::printable(words.front())), {}};
     if (words.size() != 7 && words.size() != 9)
         throw Stop{Exit::wrong_call,
                    "`--git` is for git, which gives seven words or nine; without it: `scruple compare OLD NEW`"};

@@ -6,6 +6,7 @@
 #include "present.hpp"
 #include "screens.hpp"
 #include "scruple/check/sayings.hpp"
+#include "scruple/text/printable.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
 
@@ -33,7 +34,7 @@ std::string names_text(const Call& call) {
     for (const Group& group : groups) {
         if (!wanted.empty() && wanted != group.name) continue;
         known = true;
-        for (const std::string& name : group.names(loaded)) result += name + "\n";
+        for (const std::string& name : group.names(loaded)) result += text::printable(name) + "\n";
     }
     if (!known) throw Stop{Exit::wrong_call, "`scruple help names` takes recipes, plans, pages, benches or chemicals"};
     return result;

@@ -3,10 +3,10 @@
 #pragma once
 
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "call.hpp"
+#include "scruple/driver/driver.hpp"
 
 namespace scruple::cli {
 
@@ -15,7 +15,9 @@ struct Outcome {
     std::string text;   ///< for standard output, or the file of --out
     std::string aside;  ///< for the standard error stream
     /// For the folder of --out, in the order in which they are written; `text` then tells of them.
-    std::vector<std::pair<std::string, std::string>> files{};
+    std::vector<driver::NamedText> files{};
+    /// What was changed on the disk already; told where the rest cannot be.
+    std::string done{};
 };
 
 [[nodiscard]] Outcome check_job(const Call& call);

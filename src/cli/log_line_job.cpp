@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <chrono>
 #include <ctime>
 #include <sstream>
@@ -103,6 +104,17 @@ void name_places(const Loaded& loaded, text::FileId file, std::size_t added, pla
     for (auto& it : entry.faults) it.line.where = entry.line.where;
 }
 
+/// A machine whose clock was set back dates its lines wrongly, and the next ones in the log show it.
+void doubt_the_clock(const Loaded& loaded, std::size_t added, plan::StockEntry& entry) {
+    const auto& log = loaded.checked.model.log;
+    const auto latest = std::ranges::max_element(log, {}, &check::LogEntry::day);
+    if (latest->day <= log[added].day) return;
+    entry.warnings.push_back(
+        fmt::format("the log has a line of {}, and by this machine's clock today is {}; where the clock is wrong, mend "
+                    "the line, and say the day with `--on`",
+                    plan::day_text(latest->day), plan::day_text(log[added].day)));
+}
+
 /// Read while the file is held, so that what is written has in it what others have just written.
 plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& asked) {
     std::string path;
@@ -119,8 +131,21 @@ plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& 
         if (const auto trouble = driver::write_whole(path, written.text)) throw Stop{Exit::trouble, trouble->message};
         entry.line.where = fmt::format("{}:{}", path, written.line_number);
         name_places(loaded, block.file, written.line_number, entry);
+        if (!call.has("--on")) doubt_the_clock(loaded, at, entry);
         return entry;
     }
+}
+
+std::string shown(const plan::StockEntry& entry, As as) {
+    switch (as) {
+        case As::text:
+            return emit::entry_text(entry, {width_of(Stream::out)});
+        case As::html:
+            return emit::entry_html(entry);
+        case As::json:
+            return emit::entry_json(entry);
+    }
+    return {};
 }
 
 }  // namespace
@@ -131,15 +156,7 @@ Outcome log_line_job(const Call& call) {
     Asked asked;
     asked.log_line(call.command, as_recipe_text(line));
     const plan::StockEntry entry = write_down(call, line, asked);
-    switch (as) {
-        case As::text:
-            return {Exit::fine, emit::entry_text(entry, {width_of(Stream::out)}), {}};
-        case As::html:
-            return {Exit::fine, emit::entry_html(entry), {}};
-        case As::json:
-            return {Exit::fine, emit::entry_json(entry), {}};
-    }
-    return {};
+    return {.text = shown(entry, as), .aside = {}, .done = "the line is written: " + entry.line.where};
 }
 
 }  // namespace scruple::cli

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <exception>
-#include <filesystem>
+#include <new>
 #include <system_error>
 
 #include "commands.hpp"
@@ -50,55 +50,48 @@ void say_aside(std::string_view text) {
     static_cast<void>(write_all(Stream::aside, text));
 }
 
-Exit say(std::string_view text) {
-    if (write_all(Stream::out, text)) return Exit::fine;
-    say_aside(fmt::format("scruple: the output cannot be written: {}\n", std::generic_category().message(errno)));
-    return Exit::trouble;
-}
-
-// Words of the caller and names of files are in it, and may hold anything.
-std::string made_printable(std::string_view message) {
-    std::string result;
-    while (!message.empty()) {
-        const std::string_view line = message.substr(0, message.find('\n'));
-        result += text::printable(line) + "\n";
-        message.remove_prefix(std::min(message.size(), line.size() + 1));
-    }
-    return result;
+std::string output_fails() {
+    return "the output cannot be written: " + std::generic_category().message(errno);
 }
 
 Exit stopped(const Stop& stop) {
+    // Words of the caller and names of files are in it, and may hold anything; a page has been made printable.
     const bool is_page = stop.status == Exit::faults;
-    say_aside(is_page ? stop.message + "\n" : "scruple: " + made_printable(stop.message));
+    say_aside((is_page ? stop.message : "scruple: " + text::printable_lines(stop.message)) + "\n");
     return stop.status;
 }
 
-/// Each whole or not at all; a folder that is not there is made.
-Exit fill_folder(const std::filesystem::path& folder, const Outcome& outcome) {
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    if (error) return stopped({Exit::trouble, fmt::format("{}: cannot be made: {}", folder.string(), error.message())});
-    for (const auto& [name, content] : outcome.files)
-        if (const auto trouble = driver::write_whole(folder / name, content))
-            return stopped({Exit::trouble, trouble->message});
-    const Exit said = say(outcome.text);
-    return said == Exit::fine ? outcome.status : said;
+Exit say(std::string_view text) {
+    if (write_all(Stream::out, text)) return Exit::fine;
+    return stopped({Exit::trouble, output_fails()});
+}
+
+/// What cannot be handed over, after what has been done already: else it would be done once more.
+Exit not_handed_over(const Outcome& outcome, const std::string& why) {
+    return stopped({Exit::trouble, outcome.done.empty() ? why : outcome.done + "; " + why});
+}
+
+Exit tell(const Outcome& outcome) {
+    if (write_all(Stream::out, outcome.text)) return outcome.status;
+    return not_handed_over(outcome, output_fails());
 }
 
 Exit hand_over(const Call& call, const Outcome& outcome) {
     say_aside(outcome.aside);
-    if (!outcome.files.empty()) return fill_folder(*call.value("--out"), outcome);
-    const auto file = call.value("--out");
-    if (!file) {
-        const Exit said = say(outcome.text);
-        return said == Exit::fine ? outcome.status : said;
-    }
-    const auto trouble = driver::write_whole(*file, outcome.text);
-    if (!trouble) return outcome.status;
-    return stopped({Exit::trouble, trouble->message});
+    const auto place = call.value("--out");
+    if (!place) return tell(outcome);
+    const bool is_folder = !outcome.files.empty();
+    const auto trouble =
+        is_folder ? driver::fill_folder(*place, outcome.files) : driver::write_whole(*place, outcome.text);
+    if (trouble) return not_handed_over(outcome, trouble->message);
+    return is_folder ? tell(outcome) : outcome.status;
 }
 
 Exit run(const std::vector<std::string>& arguments) {
+    if (!has_stack())
+        return stopped(
+            {Exit::trouble,
+             fmt::format("the stack is limited to less than {0} KiB; `ulimit -s {0}` is enough", least_stack)});
     if (arguments.empty()) {
         say_aside(overview_screen(width_of(Stream::aside)));
         return Exit::wrong_call;
@@ -116,9 +109,10 @@ Exit guarded(const std::vector<std::string>& arguments) {
         return run(arguments);
     } catch (const Stop& stop) {
         return stopped(stop);
+    } catch (const std::bad_alloc&) {
+        return stopped({Exit::trouble, "there is not enough memory for this"});
     } catch (const std::exception& error) {
-        say_aside(fmt::format("scruple: this cannot be done here: {}\n", error.what()));
-        return Exit::trouble;
+        return stopped({Exit::trouble, fmt::format("this cannot be done here: {}", error.what())});
     }
 }
 

@@ -5,6 +5,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "scruple/text/printable.hpp"
+
 namespace scruple::cli {
 namespace {
 
@@ -35,20 +37,23 @@ std::string page(std::string_view title, std::string_view text) {
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>{}</title>\n"
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'\">\n</head>\n"
         "<body>\n<pre>\n{}</pre>\n</body>\n</html>\n",
-        escaped(title), escaped(text));
+        escaped(text::printable(title)), escaped(text::printable_lines(text)));
+}
+
+std::string json_text(const nlohmann::ordered_json& document) {
+    // A path may hold bytes that are not UTF-8; JSON may not.
+    const auto replaced = nlohmann::ordered_json::error_handler_t::replace;
+    return text::with_unseen_escaped(document.dump(2, ' ', false, replaced)) + "\n";
 }
 
 std::string presented(As as, std::string_view kind, std::string_view name, std::string_view text) {
-    using nlohmann::ordered_json;
     switch (as) {
         case As::text:
             return std::string(text);
         case As::html:
             return page(name, text);
         case As::json:
-            return ordered_json{{"kind", kind}, {"name", name}, {"text", text}}.dump(
-                       2, ' ', false, ordered_json::error_handler_t::replace) +
-                   "\n";
+            return json_text({{"kind", kind}, {"name", name}, {"text", text}});
     }
     return {};
 }

@@ -7,6 +7,7 @@
 #include "call.hpp"
 #include "commands.hpp"
 #include "scruple/diagnostics/diagnostic.hpp"
+#include "scruple/text/printable.hpp"
 
 namespace scruple::cli {
 namespace {
@@ -77,6 +78,28 @@ void refuse_swallowed_options(const Call& call) {
             if (value.starts_with("--")) throw wrong_values(option(name));
 }
 
+/// Of what is typed, these are names of files, which may hold anything.
+bool names_files(std::string_view option) {
+    return option == "--in" || option == "--out" || option == "--log";
+}
+
+/// Everything else becomes a line of a recipe, a word on a card or the name of something, and so is text that shows.
+void refuse_what_does_not_show(std::string_view what, const std::string& typed) {
+    const std::string shown = text::printable(typed);
+    if (shown != typed)
+        throw Stop{
+            Exit::wrong_call,
+            fmt::format("`{}` has a character in {} that does not show or is no text; write it without", shown, what)};
+}
+
+void refuse_what_does_not_show(const CommandInfo& command, const Call& call) {
+    for (const auto& [name, values] : call.given)
+        for (const std::string& value : values)
+            if (!names_files(name)) refuse_what_does_not_show(name, value);
+    if (command.name == "tidy" || command.name == "compare") return;
+    for (const std::string& word : call.words) refuse_what_does_not_show(command.takes, word);
+}
+
 Call help_on(std::vector<std::string> topic) {
     return {"help", std::move(topic), {}};
 }
@@ -94,6 +117,7 @@ Call read_with(CLI::App& app, Call& call, const CommandInfo& command, std::vecto
         throw wrong_values(command, error.what());
     }
     refuse_swallowed_options(call);
+    refuse_what_does_not_show(command, call);
     return std::move(call);
 }
 

@@ -2,7 +2,9 @@
 #include "terminal.hpp"
 
 #include <fcntl.h>
+#include <poll.h>
 #include <sys/ioctl.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -27,6 +29,11 @@ void secure_streams() {
     }
 }
 
+bool has_stack() {
+    rlimit limit{};
+    return ::getrlimit(RLIMIT_STACK, &limit) != 0 || limit.rlim_cur >= least_stack * 1024;
+}
+
 bool wants_colour(Stream stream) {
     const char* no_colour = std::getenv("NO_COLOR");
     if (no_colour != nullptr && *no_colour != '\0') return false;
@@ -43,10 +50,21 @@ std::size_t width_of(Stream stream) {
     return std::clamp<std::size_t>(size.ws_col, narrowest, widest);
 }
 
+namespace {
+
+/// Whoever handed the stream over may have set it so that it does not wait by itself.
+bool can_wait_for(Stream stream) {
+    if (errno != EAGAIN) return false;
+    pollfd room{static_cast<int>(stream), POLLOUT, 0};
+    return ::poll(&room, 1, -1) == 1 || errno == EINTR;
+}
+
+}  // namespace
+
 bool write_all(Stream stream, std::string_view text) {
     while (!text.empty()) {
         const ssize_t count = ::write(static_cast<int>(stream), text.data(), text.size());
-        if (count < 0 && errno == EINTR) continue;
+        if (count < 0 && (errno == EINTR || can_wait_for(stream))) continue;
         if (count < 0) return errno == EPIPE;
         text.remove_prefix(static_cast<std::size_t>(count));
     }

@@ -13,6 +13,11 @@ enum class Stream : int { out = 1, aside = 2 };
 /// take the number of a stream that was closed.
 void secure_streams();
 
+/// Whether the stack is allowed to be as large as drawing and searching take.
+[[nodiscard]] bool has_stack();
+/// KiB
+inline constexpr std::size_t least_stack = 1024;
+
 /// Colour is for terminals, and not where NO_COLOR is set to something (no-color.org).
 [[nodiscard]] bool wants_colour(Stream stream);
 

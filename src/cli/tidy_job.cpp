@@ -77,7 +77,7 @@ Report tidied(const fs::path& path, bool only_look) {
 std::string summary(const std::vector<Report>& reports, bool only_look) {
     const auto changed = std::count_if(reports.begin(), reports.end(),
                                        [](const Report& r) { return r.state == Report::State::changed; });
-    return fmt::format("{} {} looked at, {} {}\n", reports.size(), reports.size() == 1 ? "file" : "files", changed,
+    return fmt::format("{} {} looked at, {} {}", reports.size(), reports.size() == 1 ? "file" : "files", changed,
                        only_look ? "would change" : "changed");
 }
 
@@ -87,9 +87,7 @@ std::string json_of(const std::vector<Report>& reports) {
     ordered_json files = ordered_json::array();
     for (const Report& r : reports)
         files.push_back({{"file", r.file}, {"state", states[static_cast<std::size_t>(r.state)]}, {"why", r.why}});
-    return ordered_json{{"kind", "tidy"}, {"files", files}}.dump(2, ' ', false,
-                                                                 ordered_json::error_handler_t::replace) +
-           "\n";
+    return json_text({{"kind", "tidy"}, {"files", files}});
 }
 
 }  // namespace
@@ -107,8 +105,9 @@ Outcome tidy_job(const Call& call) {
             outcome.aside += text::printable(report.file + " is left as it is: " + report.why) + "\n";
         if (report.state == Report::State::changed) outcome.text += text::printable(report.file) + "\n";
     }
-    outcome.text = as == As::json ? json_of(reports)
-                                  : presented(as, "tidy", "Scruple: tidy", outcome.text + summary(reports, only_look));
+    outcome.done = summary(reports, only_look);
+    outcome.text =
+        as == As::json ? json_of(reports) : presented(as, "tidy", "Scruple: tidy", outcome.text + outcome.done + "\n");
     return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "places.hpp"
 #include "scruple/diagnostics/show.hpp"
+#include "scruple/text/printable.hpp"
 
 namespace scruple::diagnostics {
 
@@ -23,7 +24,7 @@ std::string as_json(std::span<const Diagnostic> diagnostics, std::span<const tex
                         {"write", d.write}});
     }
     // A path may hold bytes that are not UTF-8; JSON may not.
-    return list.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
+    return text::with_unseen_escaped(list.dump(2, ' ', false, ordered_json::error_handler_t::replace)) + "\n";
 }
 
 }  // namespace scruple::diagnostics

@@ -7,6 +7,7 @@
 #include "places.hpp"
 #include "scruple/diagnostics/fix.hpp"
 #include "scruple/diagnostics/show.hpp"
+#include "scruple/text/printable.hpp"
 
 namespace scruple::diagnostics {
 namespace {
@@ -113,7 +114,8 @@ class Log {
 
 std::string as_sarif(std::span<const Diagnostic> diagnostics, std::span<const text::Source> sources,
                      std::string_view version) {
-    return Log(diagnostics, sources).document(version).dump(2, ' ', false, Value::error_handler_t::replace) + "\n";
+    const Value document = Log(diagnostics, sources).document(version);
+    return text::with_unseen_escaped(document.dump(2, ' ', false, Value::error_handler_t::replace)) + "\n";
 }
 
 }  // namespace scruple::diagnostics

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <atomic>
 #include <iterator>
 #include <utility>
 
 #include "scruple/driver/driver.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "scruple/text/side_by_side.hpp"
+#include "too_much.hpp"
 
 namespace scruple::driver {
 namespace {
@@ -23,9 +26,31 @@ void each_side_by_side(std::size_t count, const Job& job) {
     text::side_by_side(count, text::all_cores(), 1, [&](std::size_t i, unsigned) { job(i); });
 }
 
-std::vector<Reading> read_all(const std::vector<std::filesystem::path>& paths) {
+/// How much has been read. Past the limits no further file is.
+struct Amount {
+    std::atomic<std::size_t> bytes{0}, lines{0};
+
+    [[nodiscard]] bool is_too_much() const { return bytes > most_bytes || lines > most_lines; }
+    void add(const Reading& reading) {
+        const auto* file = std::get_if<RecipeFile>(&reading);
+        if (file == nullptr) return;
+        bytes += file->source.bytes.size();
+        const auto ends = [&](char end) { return std::ranges::count(file->source.bytes, end); };
+        lines += static_cast<std::size_t>(std::max(ends('\n'), ends('\r')));
+    }
+};
+
+std::variant<std::vector<Reading>, Trouble> read_all(const std::filesystem::path& folder,
+                                                     const std::vector<std::filesystem::path>& paths) {
     std::vector<Reading> readings(paths.size());
-    each_side_by_side(paths.size(), [&](std::size_t i) { readings[i] = read_recipe_file(paths[i]); });
+    Amount amount;
+    each_side_by_side(paths.size(), [&](std::size_t i) {
+        if (amount.is_too_much()) return;
+        readings[i] = read_recipe_file(paths[i]);
+        amount.add(readings[i]);
+    });
+    if (amount.bytes > most_bytes) return too_much(folder, most_bytes, "bytes of recipe files");
+    if (amount.lines > most_lines) return too_much(folder, most_lines, "lines in its recipe files");
     return readings;
 }
 
@@ -73,8 +98,10 @@ Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked) {
 std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked) {
     auto paths = recipe_files(folder);
     if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
+    auto readings = read_all(folder, std::get<0>(paths));
+    if (auto* trouble = std::get_if<Trouble>(&readings)) return std::move(*trouble);
     std::vector<RecipeFile> files;
-    for (Reading& reading : read_all(std::get<0>(paths))) {
+    for (Reading& reading : std::get<0>(readings)) {
         if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
         files.push_back(std::move(std::get<RecipeFile>(reading)));
     }

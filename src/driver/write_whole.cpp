@@ -5,9 +5,11 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <csignal>
 #include <system_error>
 
 #include "descriptor.hpp"
+#include "draft.hpp"
 #include "scruple/driver/driver.hpp"
 
 namespace scruple::driver {
@@ -23,46 +25,22 @@ Trouble cannot_write(const fs::path& path, int error) {
     return cannot_write(path, std::generic_category().message(error));
 }
 
-/// A file beside the one that is meant, gone again unless it takes its place.
-class Draft {
+/// While it lives, whoever asks the program to end waits until the file is there, and then it ends. No draft is left
+/// behind so; only a kill that cannot wait leaves one.
+class Undisturbed {
   public:
-    explicit Draft(const fs::path& target)
-        : target_(target),
-          name_((target.parent_path() / fmt::format(".{}.XXXXXX", target.filename().native())).native()),
-          file_(::mkostemp(name_.data(), O_CLOEXEC)),
-          there_(static_cast<bool>(file_)) {}
-    Draft(const Draft&) = delete;
-    Draft& operator=(const Draft&) = delete;
-    ~Draft() {
-        if (there_) ::unlink(name_.c_str());
+    Undisturbed() {
+        sigset_t endings;
+        sigemptyset(&endings);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP}) sigaddset(&endings, signal);
+        ::pthread_sigmask(SIG_BLOCK, &endings, &before_);
     }
-
-    explicit operator bool() const { return there_; }
-
-    /// Each gives false and leaves errno where it fails.
-    bool write(std::string_view text) {
-        while (!text.empty()) {
-            const ssize_t count = ::write(file_.number(), text.data(), text.size());
-            if (count < 0 && errno == EINTR) continue;
-            if (count < 0) return false;
-            text.remove_prefix(static_cast<std::size_t>(count));
-        }
-        return true;
-    }
-    bool settle(mode_t mode) {
-        return ::fchmod(file_.number(), mode) == 0 && ::fsync(file_.number()) == 0 && file_.close();
-    }
-    bool take_place() {
-        if (::rename(name_.c_str(), target_.c_str()) != 0) return false;
-        there_ = false;
-        return true;
-    }
+    Undisturbed(const Undisturbed&) = delete;
+    Undisturbed& operator=(const Undisturbed&) = delete;
+    ~Undisturbed() { ::pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
 
   private:
-    fs::path target_;
-    std::string name_;
-    Descriptor file_;
-    bool there_;
+    sigset_t before_{};
 };
 
 mode_t mode_of_new_files() {
@@ -79,29 +57,56 @@ void sync_folder(const fs::path& path) {
     if (opened) ::fsync(opened.number());
 }
 
-std::optional<Trouble> replace(const fs::path& target, mode_t mode, std::string_view text) {
-    Draft draft(target);
-    if (!draft || !draft.write(text) || !draft.settle(mode) || !draft.take_place()) return cannot_write(target, errno);
-    sync_folder(target);
+/// Where the bytes go, by the name that was asked for and by that of the file itself, and the mode that they get there.
+struct Target {
+    fs::path asked, path;
+    mode_t mode = 0;
+};
+
+std::optional<Trouble> replace(const Target& target, std::string_view text) {
+    const Undisturbed undisturbed;
+    Draft draft(target.path);
+    if (!draft || !draft.write(text) || !draft.settle(target.mode) || !draft.take_place())
+        return cannot_write(target.asked, errno);
+    sync_folder(target.path);
     return std::nullopt;
+}
+
+std::variant<Target, Trouble> target_of(const fs::path& path) {
+    if (path.filename().empty()) return cannot_write(path, "it names no file");
+    struct stat about {};
+    std::error_code why;
+    if (::stat(path.c_str(), &about) == 0) {
+        if (S_ISDIR(about.st_mode)) return cannot_write(path, "it is a folder");
+        if (!S_ISREG(about.st_mode)) return cannot_write(path, "it is not a plain file");
+        Target there{path, fs::canonical(path, why), about.st_mode & 07777};
+        return why ? std::variant<Target, Trouble>(cannot_write(path, why.message())) : there;
+    }
+    if (errno != ENOENT) return cannot_write(path, errno);
+    if (fs::is_symlink(path, why)) return cannot_write(path, "it is a link that leads nowhere");
+    return Target{path, path, mode_of_new_files()};
 }
 
 }  // namespace
 
 std::optional<Trouble> write_whole(const fs::path& path, std::string_view text) {
-    if (path.filename().empty()) return cannot_write(path, "it names no file");
-    struct stat about {};
-    if (::stat(path.c_str(), &about) == 0) {
-        if (S_ISDIR(about.st_mode)) return cannot_write(path, "it is a folder");
-        if (!S_ISREG(about.st_mode)) return cannot_write(path, "it is not a plain file");
-        std::error_code why;
-        const fs::path target = fs::canonical(path, why);
-        return why ? cannot_write(path, why.message()) : replace(target, about.st_mode & 07777, text);
-    }
-    if (errno != ENOENT) return cannot_write(path, errno);
+    auto target = target_of(path);
+    if (auto* trouble = std::get_if<Trouble>(&target)) return std::move(*trouble);
+    drop_drafts_left_behind(std::get<Target>(target).path.parent_path());
+    return replace(std::get<Target>(target), text);
+}
+
+std::optional<Trouble> fill_folder(const fs::path& folder, const std::vector<NamedText>& files) {
     std::error_code why;
-    if (fs::is_symlink(path, why)) return cannot_write(path, "it is a link that leads nowhere");
-    return replace(path, mode_of_new_files(), text);
+    fs::create_directories(folder, why);
+    if (why) return Trouble{fmt::format("{} cannot be made: {}", folder.native(), why.message())};
+    drop_drafts_left_behind(folder);
+    for (const auto& [name, text] : files) {
+        auto target = target_of(folder / name);
+        if (auto* trouble = std::get_if<Trouble>(&target)) return std::move(*trouble);
+        if (auto trouble = replace(std::get<Target>(target), text)) return trouble;
+    }
+    return std::nullopt;
 }
 
 }  // namespace scruple::driver

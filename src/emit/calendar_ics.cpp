@@ -83,7 +83,8 @@ class Events {
         line("UID:" + identity(what, day, fmt::format("{}/{}", calendar_.plan, of)));
         line(fmt::format("DTSTAMP:{}T000000Z", date(calendar_.days.front().day)));
         line("DTSTART;VALUE=DATE:" + date(day));
-        line("DTEND;VALUE=DATE:" + date(day + 1));
+        // Without an end it is that one day, too (3.6.1).
+        if (day < plan::last_of_days) line("DTEND;VALUE=DATE:" + date(day + 1));
         line("SUMMARY:" + escaped(summary));
         line("DESCRIPTION:" + escaped(description));
         line("TRANSP:TRANSPARENT");
@@ -104,6 +105,7 @@ class Events {
         const std::string of = fmt::format("{}/{}", one.name, date(mixed));
         const std::string from = fmt::format("{} mixed on {}", one.name, plan::day_text(mixed));
         event("use-by", *one.use_by, of, "Last day of " + one.name, fmt::format("{}: {}", from, one.keeps));
+        if (*one.use_by == plan::last_of_days) return;
         event("discard", *one.use_by + 1, of, "Discard " + one.name,
               from + ": what is left has had its time; local rules say where it goes");
     }

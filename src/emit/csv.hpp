@@ -8,8 +8,8 @@
 
 namespace scruple::emit::csv {
 
-/// A cell of words. One that a spreadsheet would take for a formula gets an apostrophe in front, so that it is read as
-/// words.
+/// A cell of words. What a spreadsheet would take for a formula gets an apostrophe in front, so that it is read as
+/// words: at the beginning, and behind what may part cells elsewhere (semicolon, bar, tab, line end).
 [[nodiscard]] std::string words(std::string_view text);
 
 /// With its line end; each cell is as `words` or a figure of ours gives it.

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "scruple/quantity/exact.hpp"
+#include "scruple/text/printable.hpp"
 
 namespace scruple::emit::json {
 
@@ -39,7 +40,7 @@ Value text_or_null(std::string_view text) {
 }
 
 std::string document(const Value& value) {
-    return value.dump(2, ' ', false, Value::error_handler_t::replace) + '\n';
+    return text::with_unseen_escaped(value.dump(2, ' ', false, Value::error_handler_t::replace)) + '\n';
 }
 
 }  // namespace scruple::emit::json

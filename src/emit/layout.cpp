@@ -63,7 +63,7 @@ void Sheet::blank() {
 }
 
 void Sheet::heading(std::string_view words) {
-    std::string capitals(words);
+    std::string capitals = text::printable(words);
     std::transform(capitals.begin(), capitals.end(), capitals.begin(), capital);
     blank();
     text_ += '\n';
@@ -74,7 +74,7 @@ void Sheet::heading(std::string_view words) {
 void Sheet::item(std::string_view lead, std::string_view words) {
     const std::size_t indent = text::display_width(lead);
     const std::size_t room = width_ > indent + least_room ? width_ - indent : least_room;
-    std::string before(lead);
+    std::string before = text::printable(lead);
     for (const std::string& part : wrapped(words, room)) {
         line(before + part);
         before.assign(indent, ' ');
@@ -90,7 +90,7 @@ void Sheet::item(std::string_view lead, std::string_view words, std::string_view
         return;
     }
     std::vector<std::string> parts = wrapped(words, width_ - taken);
-    std::string first(lead);
+    std::string first = text::printable(lead);
     first += parts.front();
     line(first + padded_left(right, width_ - text::display_width(first)));
     const std::string indent(text::display_width(lead), ' ');

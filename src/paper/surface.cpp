@@ -116,6 +116,11 @@ std::string png(const std::vector<Page>& pages, const Printing& printing) {
     std::string bytes;
     const Points size = points_of(printing.sheet);
     const auto dots = [](double points) { return static_cast<int>(std::ceil(points * dots_per_point)); };
+    constexpr int most_dots = 32767;  // of an image of Cairo's
+    if (height_of_all(pages, size) * dots_per_point > most_dots)
+        throw std::runtime_error(fmt::format(
+            "{} sheets below one another are too high for a PNG, which takes {} dots; `--as pdf` has no such limit",
+            pages.size(), most_dots));
     const Surface surface(
         cairo_image_surface_create(CAIRO_FORMAT_RGB24, dots(size.width), dots(height_of_all(pages, size))));
     require(cairo_surface_status(surface.get()));

@@ -34,16 +34,18 @@ class Filling {
             }
             return;
         }
-        // A drum that is bottled by the spoonful is not worth every way to do it.
-        if (at == kinds_.size() || ++steps_ > 50'000) return;
+        if (at == kinds_.size()) return;
         auto most = static_cast<std::int64_t>((left / kinds_[at].ml).ceil().to_double());
         if (kinds_[at].count) most = std::min(most, *kinds_[at].count);
-        for (std::int64_t count = most; count >= 0; --count) {
+        // A drum that is bottled by the spoonful is not worth every way to do it.
+        for (std::int64_t count = most; count >= 0 && ++steps_ <= most_steps; --count) {
             counts_[at] = count;
             fill(at + 1, left - kinds_[at].ml * count, bottles + count);
         }
         counts_[at] = 0;
     }
+
+    static constexpr std::int64_t most_steps = 50'000;
 
     std::vector<Bottle> kinds_;
     Row counts_, best_;

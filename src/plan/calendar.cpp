@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <chrono>
 
 namespace scruple::plan {
@@ -22,8 +23,9 @@ Exact seconds_in(quantity::Unit unit) {
     return quantity::info(unit).factor;
 }
 
-Day whole(const Exact& value) {
-    return static_cast<Day>(value.floor().to_double());
+/// Never more than leads past the last of all days from any of them.
+Day whole(const Exact& value, Day most) {
+    return static_cast<Day>(std::min(value.floor().to_double(), static_cast<double>(most)));
 }
 
 bool by_the_calendar(std::string_view text) {
@@ -46,10 +48,12 @@ Day add_months(Day day, int months) {
 
 Day last_day(Day from, const Exact& seconds, std::string_view text) {
     const Exact a_day = seconds_in(quantity::Unit::day);
-    if (!by_the_calendar(text)) return from + whole(seconds / a_day);
+    constexpr Day most_days = 4'000'000, most_months = 120'000;
+    if (!by_the_calendar(text)) return std::min(from + whole(seconds / a_day, most_days), last_of_days);
     const Exact a_month = seconds_in(quantity::Unit::month);
-    const Day months = whole(seconds / a_month);
-    return add_months(from, months) + whole((seconds - months * a_month) / a_day);
+    const Day months = whole(seconds / a_month, most_months);
+    const Day rest = whole((seconds - months * a_month) / a_day, most_days);
+    return std::min(add_months(from, months) + rest, last_of_days);
 }
 
 }  // namespace scruple::plan

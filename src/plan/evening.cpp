@@ -68,8 +68,28 @@ class EveningMaker {
         if (auto* refusal = std::get_if<Refusal>(&card))
             return Refusal{fmt::format("{}: {}", mixing.name, refusal->message)};
         auto steps = paced(std::get<Card>(card), pace_, bottles_of(mixing));
+        if (auto refusal = too_much(mixing, steps)) return refusal;
         to_mix_.push_back({&mixing, std::get<Card>(std::move(card)), std::move(steps)});
         return std::nullopt;
+    }
+
+    /// Of steps that are searched through in every order there can be so many, and none longer than minutes are
+    /// counted.
+    [[nodiscard]] std::optional<Refusal> too_much(const Mixing& mixing, const std::vector<PacedStep>& steps) {
+        for (const auto& [work, timed] : steps) {
+            if (std::max(timed.hands, timed.alone) <= longest_in_an_evening) continue;
+            const std::string which = work.n > 0 ? fmt::format("step {} of its card", work.n) : work.what;
+            return Refusal{fmt::format(
+                "{}: {} takes more than {} minutes, and no evening is laid out so far ahead; mix it by its card",
+                mixing.name, which, longest_in_an_evening)};
+        }
+        steps_ += steps.size();
+        if (steps_ <= most_of_an_evening) return std::nullopt;
+        return Refusal{
+            fmt::format("{}: with it the evening has more than {} steps, and no more are laid out; have it stirred "
+                        "less often, or mix "
+                        "it by its card",
+                        mixing.name, most_of_an_evening)};
     }
 
     /// A line that takes of another solution of the evening waits until that is done.
@@ -173,6 +193,7 @@ class EveningMaker {
     const EveningRequest& request_;
     Pace pace_;
     std::vector<ToMix> to_mix_;
+    std::size_t steps_ = 0;  ///< of all of them
 };
 
 }  // namespace

@@ -17,8 +17,7 @@ constexpr double room_celsius = 20;
 constexpr double joules_per_gram_degree = 4.184;  // of water: the thermochemical calorie
 
 Minutes whole_minutes(double minutes) {
-    constexpr double most = 100'000;  // Whoever waits longer has no evening before him.
-    return static_cast<Minutes>(std::clamp(std::ceil(minutes - 1e-9), 1.0, most));
+    return static_cast<Minutes>(std::clamp(std::ceil(minutes - 1e-9), 1.0, longest_in_an_evening + 1.0));
 }
 
 double ml_in(const Work& work) {
@@ -34,7 +33,7 @@ class Pacer {
         for (const Work& work : card_.work) add(work);
         if (bottles > 0)
             put(extra(bottles == 1 ? "fill the bottle and label it" : "fill the bottles and label them"),
-                static_cast<Minutes>(bottles) * pace_.bottle, 0);
+                whole_minutes(static_cast<double>(bottles) * pace_.bottle), 0);
         return std::move(steps_);
     }
 
@@ -112,7 +111,7 @@ class Pacer {
         const Minutes every = std::max<Minutes>(2, whole_minutes(*work.stirred_every / 60));
         const Minutes times = std::max<Minutes>(1, minutes / every);
         put(work, 1, every - 1);
-        for (Minutes i = 2; i <= times; ++i) {
+        for (Minutes i = 2; i <= times && steps_.size() <= most_of_an_evening; ++i) {
             Work again = extra(fmt::format("stir again, {} of {}", i, times));
             again.vessel = work.vessel;
             put(std::move(again), 1, every - 1);

@@ -9,6 +9,11 @@
 
 namespace scruple::plan {
 
+/// Minutes, 69 days: what takes longer belongs to no evening. A longer step comes out as one minute more than this.
+inline constexpr Minutes longest_in_an_evening = 100'000;
+/// Of an evening. More than so many and one are not made for a card.
+inline constexpr std::size_t most_of_an_evening = 1000;
+
 /// In minutes. Assumptions of this program: no source has them, and nobody has timed them on a given bench.
 struct Pace {
     Minutes weigh = 2;       ///< one chemical on the balance, and into the vessel

@@ -70,7 +70,8 @@ class CoverSearch {
     }
 
     void cheapest(std::size_t at, const Exact& wanting, const Exact& cost) {
-        if (++steps_ > most_steps && best_) return;
+        ++steps_;
+        if (is_enough()) return;
         if (wanting <= 0) {
             if (is_barred()) return;
             Cover found = cover(wanting, cost);
@@ -82,10 +83,14 @@ class CoverSearch {
         for (std::int64_t packs = whole((wanting / want_.kinds[kind].holds).ceil()); packs >= 0; --packs) {
             packs_[kind] = packs;
             cheapest(at + 1, wanting - want_.kinds[kind].holds * packs, cost + want_.kinds[kind].price * packs);
-            if (steps_ > most_steps && best_) break;
+            if (is_enough()) break;
         }
         packs_[kind] = 0;
     }
+
+    /// Where nothing has been found there is more patience, but it ends, too: what is wanted may be more packs than are
+    /// counted.
+    [[nodiscard]] bool is_enough() const { return steps_ > (best_ ? most_steps : 2 * most_steps); }
 
     /// More than is needed is of use only to shops that send large orders free.
     [[nodiscard]] std::int64_t most_of(std::size_t kind, const Exact& wanting, const Exact& cost) const {

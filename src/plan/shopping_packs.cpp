@@ -7,6 +7,7 @@
 #include "ingredients.hpp"
 #include "scruple/plan/packs.hpp"
 #include "shopping_steps.hpp"
+#include "worth_a_look.hpp"
 
 namespace scruple::plan {
 
@@ -60,6 +61,9 @@ bool could_do_without_one(const Group& group, const Counts& packs) {
 class Basket {
   public:
     Basket(std::string_view currency, std::vector<Group> groups) : currency_(currency), groups_(std::move(groups)) {
+        OffersOfEach all;
+        for (Group& group : groups_) all.push_back(&group.offers);
+        some_are_left_out_ = keep_worth_a_look(all);
         std::set<const Supplier*> suppliers;
         for (const auto& group : groups_)
             for (const auto* offer : group.offers) suppliers.insert(offer->supplier);
@@ -73,7 +77,7 @@ class Basket {
         const auto choice = cheapest_packs(problem_);
         if (!choice) return;
         for (std::size_t i = 0; i < groups_.size(); ++i) note(i, *choice);
-        if (!choice->proven)
+        if (!choice->proven || some_are_left_out_)
             list.warnings.emplace_back(
                 "there are too many ways to buy to go through them all: the packs are good ones, "
                 "and cheaper ones are not ruled out");
@@ -116,6 +120,7 @@ class Basket {
 
     std::string_view currency_;
     std::vector<Group> groups_;
+    bool some_are_left_out_ = false;
     std::vector<const Supplier*> suppliers_;
     PackProblem problem_;
 };

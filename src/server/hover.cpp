@@ -2,6 +2,7 @@
 // What stands under the pointer: a chemical, a solution, a line and what is in the vessel after it.
 #include <fmt/format.h>
 
+#include "markdown.hpp"
 #include "requests.hpp"
 #include "solution.hpp"
 
@@ -17,37 +18,39 @@ std::string four(double value) {
 }
 
 std::string form_line(const Chemical& chemical, const check::Form& form) {
-    const std::string name = chemical.forms.size() > 1 ? fmt::format("{}: ", form.name) : std::string();
-    const std::string strength = form.sold_as ? ", " + check::shown_strength(*form.sold_as) : std::string();
-    return fmt::format("- {}`{}`, {} g/mol{}\n", name, form.formula_text, four(form.molar_mass.to_double()), strength);
+    const std::string name = chemical.forms.size() > 1 ? fmt::format("{}: ", markdown(form.name)) : std::string();
+    const std::string strength = form.sold_as ? ", " + markdown(check::shown_strength(*form.sold_as)) : std::string();
+    return fmt::format("- {}{}, {} g/mol{}\n", name, markdown_code(form.formula_text),
+                       four(form.molar_mass.to_double()), strength);
 }
 
 std::string about(const Chemical& chemical) {
-    std::string text = fmt::format("**{}**\n\n", chemical.name);
+    std::string text = fmt::format("**{}**\n\n", markdown(chemical.name));
     for (const check::Form& form : chemical.forms) text += form_line(chemical, form);
-    text += fmt::format(
-        "\nHazard statements: {}. Check the safety data sheet.\n",
-        chemical.hazards.empty() ? "no caution recorded" : fmt::format("{}", fmt::join(chemical.hazards, ", ")));
+    text += fmt::format("\nHazard statements: {}. Check the safety data sheet.\n",
+                        chemical.hazards.empty() ? "no caution recorded"
+                                                 : markdown(fmt::format("{}", fmt::join(chemical.hazards, ", "))));
     return text;
 }
 
 std::string held_table(const Model& model, const std::vector<check::Content>& contents) {
     std::string text = "| | g/l | mol/l |\n|---|---:|---:|\n";
     for (const check::Content& content : contents)
-        text += fmt::format("| {} | {} | {} |\n", check::shown_name(model.chemicals[content.chemical], content.form),
+        text += fmt::format("| {} | {} | {} |\n",
+                            markdown(check::shown_name(model.chemicals[content.chemical], content.form)),
                             four(content.g_per_l), four(content.mol_per_l));
     return contents.empty() ? "" : text;
 }
 
 std::string about(const Model& model, check::Id section) {
     const auto contents = check::contents(model, section, 0);
-    return fmt::format("**{}**\n\n{}\n{}\n", check::shown_name(model, section), held_table(model, contents),
-                       ph_words(model, contents));
+    return fmt::format("**{}**\n\n{}\n{}\n", markdown(check::shown_name(model, section)), held_table(model, contents),
+                       markdown(ph_words(model, contents)));
 }
 
 /// `5 g, 0.0145 mol; 5 g/l when made up`
 std::string amount_words(const Model& model, const LineOf& at, const check::Addition& addition) {
-    std::string text = addition.written.empty() ? "" : std::string(addition.written);
+    std::string text = addition.written.empty() ? "" : markdown(addition.written);
     if (const std::string moles = moles_of(model, addition); !moles.empty()) text += (text.empty() ? "" : ", ") + moles;
     for (const check::Content& content : check::contents(model, at.section, 0))
         if (content.chemical == addition.chemical && content.form == addition.form)
@@ -63,7 +66,7 @@ std::string so_far_words(Model& model, const LineOf& at) {
     Section& here = model.sections[at.section];
     std::swap(here, *some);
     const auto contents = check::contents(model, at.section, 0);
-    const std::string ph = contents.empty() ? "" : ", " + ph_words(model, contents);
+    const std::string ph = contents.empty() ? "" : ", " + markdown(ph_words(model, contents));
     std::string text = fmt::format("so far: {} ml{}", four(here.makes_ml.to_double()), ph);
     std::swap(here, *some);
     return text;

@@ -5,6 +5,7 @@
 #include "requests.hpp"
 #include "scruple/syntax/normal.hpp"
 #include "scruple/syntax/parse.hpp"
+#include "scruple/text/printable.hpp"
 #include "symbol.hpp"
 
 namespace scruple::server {
@@ -18,6 +19,7 @@ Json locations(const Workspace& workspace, const std::vector<PlaceOfName>& place
 
 /// Whether it reads as a name where the old one stands: in a heading, and in a line.
 bool is_a_name(const Symbol& symbol, const std::string& name) {
+    if (text::printable(name) != name) return false;
     const text::Source source{"", (symbol.of_section ? "part " : "recipe ") + name + "\n    " +
                                       (symbol.of_section ? "part " : "") + name + "   5 g\n"};
     const syntax::Tree tree = syntax::parse(source);

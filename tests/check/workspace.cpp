@@ -74,8 +74,9 @@ std::string described(const Workspace& workspace, const diagnostics::Diagnostic&
     text += " " + std::string(diagnostics::name_of(kind.severity)) + " " + std::string(kind.name) + "\n";
     text += "    " + diagnostic.message + "\n";
     constexpr std::size_t longest = 70;
-    text +=
-        "    marks  " + text::shortened(workspace.sources().at(diagnostic.file).at(diagnostic.span), longest) + "\n";
+    text += "    marks  " +
+            text::printable(text::shortened(workspace.sources().at(diagnostic.file).at(diagnostic.span), longest)) +
+            "\n";
     if (!diagnostic.write.empty()) text += "    write  " + diagnostic.write + "\n";
     for (const auto& other : diagnostic.related)
         text += "    see    " + place(workspace, other.file, other.span, main) + " " + other.note + "\n";

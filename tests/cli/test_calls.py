@@ -135,7 +135,7 @@ class WrongCalls(Workspace):
 
     def test_amounts_cannot_smuggle_lines_in(self):
         for amount in ("1 l\nbench Evil", "1 l\rmetol 5 g", "\udcff"):
-            self.assertIn("`--make` takes VOLUME", self.refused("card", "Tern", "--make", amount))
+            self.assertIn("in --make that does not show or is no text", self.refused("card", "Tern", "--make", amount))
         for amount in ("to make 1 l", "? ml", "about 3 ml", "1 l, 5 min"):
             self.refused("card", "Tern", "--make", amount)
 

@@ -3,11 +3,8 @@
 import datetime
 import json
 import os
-import random
 import re
-import signal
 import subprocess
-import time
 
 import jsonschema
 from support import FAULTS, FAULTY, HERON, PROGRAM, ROOT, TERN, TROUBLE, Workspace
@@ -105,7 +102,7 @@ class Mixed(Workspace):
         for words, said in ((["Hern part A", "1l"], "`Heron part A`"), (["Heron", "1l"], "which"),
                             (["Tern"], "scruple mixed"), (["Tern", "5 g"], "volume"), (["Tern", "5 oz"], "fl oz"),
                             (["Tern", "1l", "--on", "2027-02-29"], "2027-02-29"), (["Tern", "0 l"], "0 l"),
-                            (["Tern", "1l", "--note", "a\nlog"], "scruple mixed"), ([], "scruple mixed")):
+                            (["Tern", "1l", "--note", "a\nlog"], "in --note that does not show"), ([], "scruple mixed")):
             with self.subTest(words):
                 self.assertIn(said, self.refused("mixed", *words))
         self.put("bad.scruple", FAULTY)
@@ -212,21 +209,3 @@ class AtOnce(Workspace):
             self.assertEqual((one.communicate(timeout=120)[1], one.returncode), (b"", 0))
         volumes = re.findall(r"(?m)^ +2026-12-03 mixed +Tern (\d+) ml$", self.text("log.scruple"))
         self.assertEqual(sorted(map(int, volumes)), list(range(1, 16)))
-
-    def test_whoever_is_killed_leaves_a_whole_file_and_holds_nobody_off(self):
-        chance = random.Random(1)
-        done = []
-        for ml in range(1, 61):
-            one = self.start(ml)
-            time.sleep(chance.uniform(0, 0.02))
-            one.send_signal(signal.SIGKILL)
-            one.communicate(timeout=120)
-            if one.returncode == 0:
-                done.append(ml)
-            self.scruple("check")
-        volumes = self.volumes()
-        self.assertLessEqual(set(done), set(volumes))
-        self.assertEqual(len(volumes), len(set(volumes)))
-        self.assertTrue(self.text("log.scruple").endswith(AFTER))
-        self.scruple("mixed", "Tern", "999ml", "--on", "2026-12-03")
-        self.assertIn(999, self.volumes())

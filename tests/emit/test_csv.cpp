@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A row for a spreadsheet: RFC 4180; what begins a formula there is the list of the OWASP page on CSV injection
-// (=, +, -, @, tab, carriage return), to which a line feed is added.
+// (=, +, -, @, tab, carriage return, and the wide forms of the first four), to which a line feed is added.
 #include <doctest/doctest.h>
 
 #include <string>
@@ -27,12 +27,19 @@ std::string expected(const std::string& cell) {
 }  // namespace
 
 TEST_CASE("a cell that would be a formula is a text, whatever it begins with") {
-    for (const char* cell : {"=1+1", "+1", "-1", "@sum", "\t=1+1", "   =1+1"}) {
+    for (const char* cell : {"=1+1", "+1", "-1", "@sum", "\t1+1", "＝1+1", "＋1", "－1", "＠sum"}) {
         CAPTURE(cell);
         CHECK(row_with(cell) == expected("'" + std::string(cell)));
     }
-    CHECK(row_with("\r=1+1") == expected("\"'\r=1+1\""));
-    CHECK(row_with("\n=1+1") == expected("\"'\n=1+1\""));
+    CHECK(row_with("   =1+1") == expected("   '=1+1"));
+    CHECK(row_with("\r=1+1") == expected("\"'\r'=1+1\""));
+    CHECK(row_with("\n=1+1") == expected("\"'\n'=1+1\""));
+}
+
+TEST_CASE("nor is one that begins where another program parts cells") {
+    CHECK(row_with("Quay;=1+1") == expected("Quay;'=1+1"));
+    CHECK(row_with("Quay| @sum") == expected("Quay| '@sum"));
+    CHECK(row_with("Quay\t＝1+1") == expected("Quay\t'＝1+1"));
 }
 
 TEST_CASE("commas, quotes and ends of line stay within their cell") {

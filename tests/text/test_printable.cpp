@@ -39,6 +39,8 @@ TEST_CASE("unseen characters are shown, the joiners that scripts need are not to
     CHECK(printable("a\u2028b") == "a‹U+2028›b");
     CHECK(printable("\U000E0041") == "‹U+E0041›");
     CHECK(printable("a\u200Db") == "a\u200Db");
+    CHECK(printable("\u2620\uFE0F") == "\u2620\uFE0F");
+    CHECK(printable("me\u3164tol") == "me‹U+3164›tol");
 }
 
 TEST_CASE("bytes that are not UTF-8 are shown as bytes") {
@@ -65,4 +67,32 @@ TEST_CASE("long text is cut to whole code points with a mark at the end") {
     CHECK(shortened("ab", 1) == "…");
     CHECK(shortened("", 1) == "");
     CHECK(shortened("\xFF\xFF\xFF", 2) == "\xFF…");
+}
+
+TEST_CASE("lines keep their ends") {
+    using scruple::text::printable_lines;
+    CHECK(printable_lines("a\x1B\nb\n") == "a␛\nb\n");
+    CHECK(printable_lines("a\n\nb") == "a\n\nb");
+    CHECK(printable_lines("").empty());
+}
+
+TEST_CASE("the first character that does not show is found, wherever it stands") {
+    using scruple::text::first_unseen;
+    for (const std::size_t before : {0, 1, 63, 64, 65, 127, 128, 1000}) {
+        CAPTURE(before);
+        const std::string plain = std::string(before, 'x') + "é\t\r\n";
+        CHECK(first_unseen(plain) == std::string::npos);
+        for (const char* hidden : {"\x1B", "\x7F", "\u202E", "\u0085", "\u200B", "\uFEFF"})
+            CHECK(first_unseen(plain + hidden + plain) == plain.size());
+    }
+    CHECK(first_unseen("\uFEFFrecipe") == std::string::npos);
+    CHECK(first_unseen("a\u200Bb\u200Bc", 4) == 5);
+}
+
+TEST_CASE("a JSON text means the same with what does not show as escapes") {
+    using scruple::text::with_unseen_escaped;
+    CHECK(with_unseen_escaped("[\"a\u202Eb\"]\n") == "[\"a\\u202eb\"]\n");
+    // RFC 8259, 7: U+E0041 is the pair DB40 DC41.
+    CHECK(with_unseen_escaped("\"\U000E0041\x7F\"") == "\"\\udb40\\udc41\\u007f\"");
+    CHECK(with_unseen_escaped("{\"é\": 1}") == "{\"é\": 1}");
 }

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -21,6 +22,11 @@ namespace scruple::driver {
 struct Trouble {
     std::string message;
 };
+
+/// A workspace past one of these is refused, so that a folder that was named by mistake does not fill the memory.
+inline constexpr std::size_t most_entries = 100'000;   ///< files and folders, whatever they are called
+inline constexpr std::size_t most_bytes = 128u << 20;  ///< of all recipe files together
+inline constexpr std::size_t most_lines = 1'000'000;
 
 /// All `.scruple` files under the folder, sorted by path, as people would name them. Links to folders
 /// are not followed; hidden files and folders and those called `build` are passed over.
@@ -76,8 +82,17 @@ struct Loaded {
 [[nodiscard]] std::vector<std::string> notes_for(const Loaded& loaded, check::Id section);
 
 /// A file's worth of text: whole or not at all (written beside, synced, renamed). Keeps the mode of a
-/// file that was there, and writes to where a link leads.
+/// file that was there, and writes to where a link leads. SIGINT, SIGTERM and SIGHUP wait until it is done. What a
+/// killed process has left behind of such writing in that folder is taken away.
 [[nodiscard]] std::optional<Trouble> write_whole(const std::filesystem::path& path, std::string_view text);
+
+/// The name of a file in its folder, and what is in it.
+using NamedText = std::pair<std::string, std::string>;
+
+/// Each as write_whole does it, in this order, up to the first that cannot be written. A folder that is not there is
+/// made.
+[[nodiscard]] std::optional<Trouble> fill_folder(const std::filesystem::path& folder,
+                                                 const std::vector<NamedText>& files);
 
 /// A file that one call alone changes: others that want to hold it wait until this goes away, also where it is written
 /// whole meanwhile, and also where the process is killed.

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <exception>
 #include <mutex>
+#include <system_error>
 #include <thread>
 #include <vector>
 
@@ -41,7 +42,11 @@ void side_by_side(std::size_t count, unsigned workers, std::size_t piece, const 
     };
     {
         std::vector<std::jthread> helpers;
-        for (unsigned i = 1; i < workers_for(count, workers, piece); ++i) helpers.emplace_back(work, i);
+        try {
+            for (unsigned i = 1; i < workers_for(count, workers, piece); ++i) helpers.emplace_back(work, i);
+        } catch (const std::system_error&) {
+            // Where there is no room for one more, those that there are do it.
+        }
         work(0);
     }
     if (failure) std::rethrow_exception(failure);
