@@ -7,6 +7,7 @@
 
 #include "activity.hpp"
 #include "balance_of_charge.hpp"
+#include "scruple/chemistry/nearby.hpp"
 
 namespace scruple::chemistry {
 namespace {
@@ -32,14 +33,16 @@ class Damped {
     double last_ = HUGE_VAL;
 };
 
-}  // namespace
-
-Speciation speciate(const Mixture& mixture) {
-    Activity activity(mixture);
-    ChargeBalance balance(mixture);
-    Damped damped;
-    std::vector<double> ln_gamma(mixture.species.size(), 0.0);
+/// From where the search begins.
+struct Beginning {
+    std::vector<double> ln_gamma;
     double ln_water = 0;
+};
+
+Speciation search(const Mixture& mixture, ChargeBalance balance, Beginning beginning) {
+    Activity activity(mixture);
+    Damped damped;
+    auto& [ln_gamma, ln_water] = beginning;
     Speciation result;
     while (!result.converged && result.rounds < most_rounds) {
         ++result.rounds;
@@ -59,6 +62,21 @@ Speciation speciate(const Mixture& mixture) {
     result.converged = result.converged && result.charge_residual < most_off && result.mass_residual < most_off;
     result.molality = std::move(balance.molality);
     return result;
+}
+
+}  // namespace
+
+Speciation speciate(const Mixture& mixture) {
+    return search(mixture, ChargeBalance(mixture), {std::vector<double>(mixture.species.size())});
+}
+
+Speciation speciate_near(const Speciation& known, const Mixture& mixture) {
+    ChargeBalance balance(mixture);
+    balance.ln_h = -known.ph * std::numbers::ln10;
+    Beginning beginning{std::vector<double>(mixture.species.size()), std::log(known.water_activity)};
+    std::ranges::transform(known.log_gamma, beginning.ln_gamma.begin(),
+                           [](double log_gamma) { return log_gamma * std::numbers::ln10; });
+    return search(mixture, std::move(balance), std::move(beginning));
 }
 
 }  // namespace scruple::chemistry
