@@ -19,7 +19,7 @@ class Planning(growth.Growth):
         self.grows_little(150, of.lines, "why", "Reed", "metol")
 
     def test_shopping(self):
-        for form in ("text", "html", "json", "csv"):
+        for form in ("text", "html", "csv"):
             self.grows_little(40, of.plan, "shopping", "Winter", "--as", form)
 
     def test_prices(self):
@@ -37,4 +37,4 @@ class Planning(growth.Growth):
             self.grows_little(20, of.log, "shelf", "--as", form, "--on", "2030-01-01")
 
     def test_binder(self):
-        self.grows_little(3, of.recipes, "binder", "--out", "FOLDER/binder")
+        self.grows_little(2, of.recipes, "binder", "--out", "FOLDER/binder")

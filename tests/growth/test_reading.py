@@ -28,7 +28,7 @@ class Reading(growth.Growth):
         self.grows_little(40, of.chemicals, "check")
 
     def test_mistakes(self):
-        for form in ("text", "sarif", "junit"):
+        for form in ("text", "sarif"):
             self.grows_little(40, of.one_mistake_a_line, "check", "--as", form, statuses=FAULTS)
 
     def test_comparing(self):
@@ -42,6 +42,6 @@ class Reading(growth.Growth):
         self.grows_little(10, of.printed, "settle", "Bittern", statuses=(0, 1))
 
     def test_editing(self):
-        self.grows_little(30, of.edit_of(of.recipes), "language-server")
+        self.grows_little(20, of.edit_of(of.recipes), "language-server")
         self.grows_little(60, of.edit_of(of.lines), "language-server")
         self.grows_little(20, of.one_edit_a_line, "language-server")
