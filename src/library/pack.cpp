@@ -38,8 +38,9 @@ std::string as_source(std::string_view bytes) {
 }  // namespace
 
 int main(int, char** words) {
-    const auto sources = driver::library();
+    const auto& sources = driver::library();
     std::vector<syntax::Tree> trees;
+    trees.reserve(sources.size());
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);
     if (!checked.diagnostics.empty()) {
