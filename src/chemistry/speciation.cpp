@@ -33,16 +33,10 @@ class Damped {
     double last_ = HUGE_VAL;
 };
 
-/// From where the search begins.
-struct Beginning {
-    std::vector<double> ln_gamma;
-    double ln_water = 0;
-};
-
-Speciation search(const Mixture& mixture, ChargeBalance balance, Beginning beginning) {
+/// Begins from these.
+Speciation search(const Mixture& mixture, ChargeBalance balance, std::vector<double> ln_gamma, double ln_water) {
     Activity activity(mixture);
     Damped damped;
-    auto& [ln_gamma, ln_water] = beginning;
     Speciation result;
     while (!result.converged && result.rounds < most_rounds) {
         ++result.rounds;
@@ -67,16 +61,16 @@ Speciation search(const Mixture& mixture, ChargeBalance balance, Beginning begin
 }  // namespace
 
 Speciation speciate(const Mixture& mixture) {
-    return search(mixture, ChargeBalance(mixture), {std::vector<double>(mixture.species.size())});
+    return search(mixture, ChargeBalance(mixture), std::vector<double>(mixture.species.size()), 0);
 }
 
 Speciation speciate_near(const Speciation& known, const Mixture& mixture) {
     ChargeBalance balance(mixture);
     balance.ln_h = -known.ph * std::numbers::ln10;
-    Beginning beginning{std::vector<double>(mixture.species.size()), std::log(known.water_activity)};
-    std::ranges::transform(known.log_gamma, beginning.ln_gamma.begin(),
+    std::vector<double> ln_gamma(mixture.species.size());
+    std::ranges::transform(known.log_gamma, ln_gamma.begin(),
                            [](double log_gamma) { return log_gamma * std::numbers::ln10; });
-    return search(mixture, std::move(balance), std::move(beginning));
+    return search(mixture, std::move(balance), std::move(ln_gamma), std::log(known.water_activity));
 }
 
 }  // namespace scruple::chemistry
