@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scruple/chemistry/nearby.hpp"
+
 namespace scruple::check {
 namespace {
 
@@ -47,7 +49,7 @@ std::variant<Bath, std::string> Bath::of(const Model& model, std::span<const Con
     if (!(bath.kg_of_water_ > least_kg_of_water)) return "it holds more of other things than of water";
     for (const auto& content : contents) bath.add(content, bath.kg_of_water_);
     bath.gather_species();
-    bath.set_constants(none, 0);
+    bath.set_constants();
     return bath;
 }
 
@@ -88,55 +90,54 @@ void Bath::gather_species() {
     }
 }
 
-void Bath::set_constants(Id shifted, double off) {
-    for (std::size_t i = 0; i < known_.size(); ++i) {
-        double log_k = 0;
-        for (const auto& [constant, weight] : table_->known[known_[i]].constants) {
-            const double pk = chemistry::pk_at(table_->constants[constant].value, mixture_.celsius);
-            log_k -= weight * (pk + (constant == shifted ? off : 0));
-        }
-        mixture_.species[i].log_k = log_k;
-    }
+void Bath::set_constants() {
+    for (std::size_t i = 0; i < known_.size(); ++i)
+        for (const auto& [constant, weight] : table_->known[known_[i]].constants)
+            mixture_.species[i].log_k -= weight * chemistry::pk_at(table_->constants[constant].value, mixture_.celsius);
 }
 
-chemistry::Speciation Bath::solve_with_constant(Id constant, double off) const {
-    Bath other = *this;
-    other.set_constants(constant, off);
-    return other.solve();
+using chemistry::Speciation;
+
+Speciation Bath::with_constant(const Speciation& found, Id constant, double off) const {
+    auto other = mixture_;
+    for (std::size_t i = 0; i < known_.size(); ++i)
+        for (const auto& weighed : table_->known[known_[i]].constants)
+            if (weighed.constant == constant) other.species[i].log_k -= weighed.weight * off;
+    return chemistry::speciate_near(found, other);
 }
 
-chemistry::Speciation Bath::solve_with_pair(std::size_t pair, double off) const {
-    Bath other = *this;
-    other.mixture_.interactions[pair].epsilon += off;
-    return other.solve();
+Speciation Bath::with_pair(const Speciation& found, std::size_t pair, double off) const {
+    auto other = mixture_;
+    other.interactions[pair].epsilon += off;
+    return chemistry::speciate_near(found, other);
 }
 
-chemistry::Speciation Bath::solve_with_content(const Content& content, double share) const {
-    Bath other = *this;
+Speciation Bath::with_content(const Speciation& found, const Content& content, double share) const {
+    auto other = mixture_;
     for (const auto& [known, coefficient] : table_->chemicals[content.chemical].brings) {
         const auto& species = table_->known[known].species;
         // Of what is too little for a number there is nothing here.
         if (species.component == chemistry::no_component || local_component_[species.component] == none) continue;
-        other.mixture_.totals[local_component_[species.component]] +=
+        other.totals[local_component_[species.component]] +=
             share * content.mol_per_l * coefficient * species.units / kg_of_water_;
     }
-    return other.solve();
+    return chemistry::speciate_near(found, other);
 }
 
-chemistry::Speciation Bath::solve_with_trace(int charge, double mol_per_kg) const {
-    Bath other = *this;
+Speciation Bath::with_trace(const Speciation& found, int charge, double mol_per_kg) const {
+    auto other = mixture_;
     const auto component = static_cast<chemistry::Index>(mixture_.totals.size());
-    other.mixture_.species.push_back({.charge = charge, .component = component});
-    other.mixture_.totals.push_back(mol_per_kg);
-    return other.solve();
+    other.species.push_back({.charge = charge, .component = component});
+    other.totals.push_back(mol_per_kg);
+    return chemistry::speciate_near(found, other);
 }
 
-chemistry::Speciation Bath::solve_open(const AcidBase::Gas& gas) const {
+Speciation Bath::open_to(const Speciation& found, const AcidBase::Gas& gas) const {
     constexpr double traces = 1e-6;  // atm; of a gas that the air is not said to hold
-    Bath other = *this;
+    auto other = mixture_;
     const double at_one_atm = std::pow(10, -chemistry::pk_at(gas.constant, mixture_.celsius));
-    other.mixture_.held = {local_[gas.known], at_one_atm * std::max(gas.in_air_atm, traces)};
-    return other.solve();
+    other.held = {local_[gas.known], at_one_atm * std::max(gas.in_air_atm, traces)};
+    return chemistry::speciate_near(found, other);
 }
 
 double Bath::dissolved(const AcidBase::Gas& gas, const chemistry::Speciation& found) const {

@@ -19,16 +19,23 @@ class Bath {
                                                             double celsius);
 
     [[nodiscard]] chemistry::Speciation solve() const { return chemistry::speciate(mixture_); }
-    /// With one constant of the table off by so much.
-    [[nodiscard]] chemistry::Speciation solve_with_constant(Id constant, double off) const;
-    /// With one of pairs() off by so much.
-    [[nodiscard]] chemistry::Speciation solve_with_pair(std::size_t pair, double off) const;
-    /// With one of the contents more by that share.
-    [[nodiscard]] chemistry::Speciation solve_with_content(const Content& content, double share) const;
-    /// With so much of an acid (negative charge) or alkali (positive) that nothing else has to do with.
-    [[nodiscard]] chemistry::Speciation solve_with_trace(int charge, double mol_per_kg) const;
-    /// With a gas of the table as the air holds it.
-    [[nodiscard]] chemistry::Speciation solve_open(const AcidBase::Gas& gas) const;
+
+    // What else it may be, from what solve() has found:
+
+    /// with one constant of the table off by so much;
+    [[nodiscard]] chemistry::Speciation with_constant(const chemistry::Speciation& found, Id constant,
+                                                      double off) const;
+    /// with one of pairs() off by so much;
+    [[nodiscard]] chemistry::Speciation with_pair(const chemistry::Speciation& found, std::size_t pair,
+                                                  double off) const;
+    /// with one of the contents more by that share;
+    [[nodiscard]] chemistry::Speciation with_content(const chemistry::Speciation& found, const Content& content,
+                                                     double share) const;
+    /// with so much of an acid (negative charge) or alkali (positive) that nothing else has to do with;
+    [[nodiscard]] chemistry::Speciation with_trace(const chemistry::Speciation& found, int charge,
+                                                   double mol_per_kg) const;
+    /// with a gas of the table as the air holds it.
+    [[nodiscard]] chemistry::Speciation open_to(const chemistry::Speciation& found, const AcidBase::Gas& gas) const;
 
     /// How much of a gas is in the solution as such, in mol/kg; 0 where it is not in it.
     [[nodiscard]] double dissolved(const AcidBase::Gas& gas, const chemistry::Speciation& found) const;
@@ -42,7 +49,7 @@ class Bath {
     Bath(const Model& model, double celsius) : table_(&model.acid_base) { mixture_.celsius = celsius; }
     void add(const Content& content, double kg_of_water);
     void gather_species();
-    void set_constants(Id shifted, double off);
+    void set_constants();
 
     const AcidBase* table_;
     chemistry::Mixture mixture_;

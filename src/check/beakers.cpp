@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "scruple/check/making.hpp"
 #include "vessels.hpp"
@@ -44,8 +45,8 @@ struct Portion {
         some.add(*this, share);
         return some;
     }
-    [[nodiscard]] Moment mix() const {
-        Moment result{.contents = all, .ml = ml, .celsius = celsius};
+    [[nodiscard]] Moment mix() && {
+        Moment result{.contents = std::move(all), .ml = ml, .celsius = celsius};
         const double per_litre = 1000 / std::max(ml, least_ml);
         for (auto& content : result.contents) {
             content.g_per_l *= per_litre;
@@ -123,7 +124,7 @@ class Walker {
             if (part_alone) continue;
             Portion now = before;
             now.add(portion, share);
-            auto mix = now.mix();
+            auto mix = std::move(now).mix();
             if (share == 1) mix.put_in = put_in;
             mix.put_in_form = form;
             show_(mix, place);

@@ -8,6 +8,7 @@
 #include "ingredients_of.hpp"
 #include "parallel.hpp"
 #include "passes.hpp"
+#include "scruple/check/packed.hpp"
 
 namespace scruple::check {
 namespace {
@@ -270,9 +271,9 @@ Checked check(const Workspace& workspace, unsigned workers) {
     return Checker(workspace, workers).run();
 }
 
-// ---- again and again ----
-
-namespace {
+Checked check_behind(Model library, const Workspace& workspace, unsigned workers) {
+    return Checker(workspace, workers, {std::move(library), {}}).run();
+}
 
 bool declares_a_chemical(const Workspace& workspace) {
     for (std::size_t file = workspace.built_in; file < workspace.trees.size(); ++file) {
@@ -282,6 +283,10 @@ bool declares_a_chemical(const Workspace& workspace) {
     }
     return false;
 }
+
+// ---- again and again ----
+
+namespace {
 
 template <class T>
 void cut(std::vector<T>& all, std::size_t count) {

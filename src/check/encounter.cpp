@@ -106,6 +106,15 @@ std::vector<double> charges_at(const AcidBase& table, double ph) {
     return all;
 }
 
+/// Whoever brings something of the side.
+std::vector<bool> takers_of(const Side& side, std::size_t chemicals) {
+    std::vector<bool> takers(chemicals);
+    for (const auto& met : side.any)
+        for (std::size_t i = 0; i < met.mol_per_mol.size(); ++i)
+            if (met.mol_per_mol[i] > 0) takers[i] = true;
+    return takers;
+}
+
 std::string names(const Model& model, const std::vector<Id>& chemicals) {
     std::string text;
     for (std::size_t i = 0; i < chemicals.size(); ++i) {
@@ -119,13 +128,16 @@ std::string names(const Model& model, const std::vector<Id>& chemicals) {
 
 Encounters::Encounters(const Model& model) : model_(model) {
     for (const auto& meeting : model.meetings) {
+        takers_.emplace_back();
+        for (const auto& side : meeting.sides) takers_.back().push_back(takers_of(side, model.chemicals.size()));
         const auto limit = limit_of(meeting);
         if (!limit) {
             charges_.emplace_back();
             continue;
         }
-        const double short_of_it = limit->ph + (limit->below ? ideal_is_off : -ideal_is_off);
-        charges_.push_back({charges_at(model.acid_base, limit->ph), charges_at(model.acid_base, short_of_it)});
+        const double ph = limit->ph + (limit->below ? ideal_is_off : -ideal_is_off);
+        charges_.push_back({charges_at(model.acid_base, limit->ph), charges_at(model.acid_base, ph),
+                            std::pow(10, -ph) - std::pow(10, ph - 14)});
     }
 }
 
@@ -135,17 +147,16 @@ std::optional<Encounters::Limit> Encounters::limit_of(const Meeting& meeting) {
     return std::nullopt;
 }
 
-const Encounters::Charges& Encounters::charges_of(const Meeting& meeting) const {
-    return charges_[static_cast<std::size_t>(&meeting - model_.meetings.data())];
+std::size_t Encounters::number_of(const Meeting& meeting) const {
+    return static_cast<std::size_t>(&meeting - model_.meetings.data());
 }
 
 bool Encounters::possible(const Meeting& meeting, const std::vector<Content>& contents) const {
-    const auto there = [&](const Side& side) {
-        return std::ranges::any_of(contents, [&](const Content& content) {
-            return std::ranges::any_of(side.any, [&](const Met& met) { return met.mol_per_mol[content.chemical] > 0; });
-        });
+    const auto& sides = takers_[number_of(meeting)];
+    const auto there = [&](const Takers& side) {
+        return std::ranges::any_of(contents, [&](const Content& content) { return side[content.chemical]; });
     };
-    return !meeting.comes.empty() && !meeting.sides.empty() && std::ranges::all_of(meeting.sides, there) &&
+    return !meeting.comes.empty() && !sides.empty() && std::ranges::all_of(sides, there) &&
            may_pass_limit(meeting, contents);
 }
 
@@ -162,25 +173,25 @@ bool Encounters::may_pass_limit(const Meeting& meeting, const std::vector<Conten
 }
 
 std::optional<std::string> Encounters::find(const Meeting& meeting, const Moment& mix, Certainty certainty) const {
-    if (!possible(meeting, mix.contents) || present(meeting, mix).empty()) return std::nullopt;
     if (meeting.warmer_than && !(mix.celsius && *mix.celsius > *meeting.warmer_than)) return std::nullopt;
+    const auto limit = limit_of(meeting);
+    if (!possible(meeting, mix.contents) || (limit && surely_far(meeting, *limit, mix))) return std::nullopt;
+    if (present(meeting, mix).empty()) return std::nullopt;
     std::string at;
-    if (const auto limit = limit_of(meeting)) {
-        if (surely_far(meeting, *limit, mix)) return std::nullopt;
+    if (limit) {
         const auto found = how(meeting, *limit, mix, certainty);
         if (!found) return std::nullopt;
         at = *found;
     }
     if (meeting.warmer_than) at += fmt::format("{} {:.3g} °C", at.empty() ? " at" : " and", *mix.celsius);
     const auto chemicals = who(meeting, mix);
-    const auto verb = chemicals.size() > 1 ? " meet" : limit_of(meeting) ? " is here" : " goes in";
+    const auto verb = chemicals.size() > 1 ? " meet" : limit ? " is here" : " goes in";
     return names(model_, chemicals) + verb + at;
 }
 
 bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const {
-    const double ph = limit.ph + (limit.below ? ideal_is_off : -ideal_is_off);
-    const auto& charges = charges_of(meeting).short_of_it;
-    double surplus = std::pow(10, -ph) - std::pow(10, ph - 14);
+    const auto& [at_limit, charges, of_water] = charges_of(meeting);
+    double surplus = of_water;
     for (const auto& content : mix.contents) {
         if (!model_.acid_base.chemicals[content.chemical].missing.empty()) return false;
         surplus += content.mol_per_l * charges[content.chemical];

@@ -29,8 +29,8 @@ struct Encounter {
     double litres_of_gas = 0;  ///< at most, of what is known to leave the water
 };
 
-/// Knows, for each meeting with a limit of pH, how much charge each chemical has to offer near that limit: so most
-/// mixtures are seen to be far from it without working out their pH.
+/// Knows, for each meeting, which chemicals are on which side; and for one with a limit of pH how much charge each
+/// chemical has to offer near that limit: so most mixtures are seen to be far from it without working out their pH.
 class Encounters {
   public:
     explicit Encounters(const Model& model);
@@ -54,7 +54,9 @@ class Encounters {
     /// solution the sum over all, with H+ and OH-, is nothing at the pH of the solution, and more than that below it.
     struct Charges {
         std::vector<double> at_limit, short_of_it;
+        double of_water = 0;  ///< mol/l, of H+ and OH- short of it
     };
+    using Takers = std::vector<bool>;  ///< by chemical
     /// A limit of pH: below it or above it the meeting comes about.
     struct Limit {
         double ph;
@@ -62,7 +64,8 @@ class Encounters {
     };
 
     [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
-    [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const;
+    [[nodiscard]] std::size_t number_of(const Meeting& meeting) const;
+    [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const { return charges_[number_of(meeting)]; }
     [[nodiscard]] bool may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const;
     [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
     [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Moment& mix,
@@ -72,7 +75,8 @@ class Encounters {
     [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Moment& mix) const;
 
     const Model& model_;
-    std::vector<Charges> charges_;  ///< by meeting
+    std::vector<Charges> charges_;             ///< by meeting
+    std::vector<std::vector<Takers>> takers_;  ///< by meeting and side
 };
 
 }  // namespace scruple::check

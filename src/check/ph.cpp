@@ -81,7 +81,7 @@ class Finder {
             const auto& constant = model_.acid_base.constants[id];
             double give_or_take = constant.value.give_or_take;
             if (!constant.value.enthalpy) give_or_take += per_degree * std::abs(ph_.celsius - 25);
-            width_.add(off(bath_.solve_with_constant(id, give_or_take)),
+            width_.add(off(bath_.with_constant(found_, id, give_or_take)),
                        "how well `" + constant.text + "` of " + std::string(model_.chemicals[constant.chemical].name) +
                            " is known");
         }
@@ -91,21 +91,21 @@ class Finder {
         for (std::size_t i = 0; i < bath_.pairs().size(); ++i) {
             const auto& pair = model_.acid_base.pairs[bath_.pairs()[i]];
             const auto name = [this](Id id) { return std::string(model_.acid_base.known[id].text); };
-            width_.add(off(bath_.solve_with_pair(i, pair.give_or_take)),
+            width_.add(off(bath_.with_pair(found_, i, pair.give_or_take)),
                        "how " + name(pair.one) + " and " + name(pair.other) + " act on each other");
         }
     }
 
     void by_amounts() {
         for (const auto& content : contents_)
-            width_.add(off(bath_.solve_with_content(content, content.give_or_take)),
+            width_.add(off(bath_.with_content(found_, content, content.give_or_take)),
                        "how exactly " + std::string(model_.chemicals[content.chemical].name) + " is weighed");
     }
 
     /// What the air and the jars bring decides where nothing holds the pH.
     void by_traces() {
-        const double acid = std::abs(off(bath_.solve_with_trace(-1, traces)));
-        const double alkali = std::abs(off(bath_.solve_with_trace(1, traces)));
+        const double acid = std::abs(off(bath_.with_trace(found_, -1, traces)));
+        const double alkali = std::abs(off(bath_.with_trace(found_, 1, traces)));
         width_.add(std::max(acid, alkali), "traces from the air and the jars, since little in it holds the pH");
     }
 
@@ -119,7 +119,7 @@ class Finder {
     void by_gases() {
         for (const auto& gas : model_.acid_base.gases) {
             if (bath_.pressure(gas, found_) < std::max(fizzing, gas.in_air_atm)) continue;
-            const auto open = bath_.solve_open(gas);
+            const auto open = bath_.open_to(found_, gas);
             const auto name = std::string(model_.acid_base.known[gas.known].text);
             if (std::abs(off(open)) >= worth_saying)
                 ph_.widened_by.insert(ph_.widened_by.begin(), "how much " + name + " has left for the air");

@@ -12,12 +12,12 @@ namespace {
 
 constexpr double water_kg_per_mol = 0.018015;
 constexpr double zero_celsius = 273.15;
-const Exact usual_celsius(20);
+constexpr double usual_celsius = 20;
 const Exact smallest_gram(1, 100'000);  // an interpolated figure needs no more
 
 /// °C; a line without a temperature counts as 20 °C.
-const Exact& celsius_of(const Solubility& row) {
-    return row.at ? row.at->low : usual_celsius;
+double celsius_of(const Solubility& row) {
+    return row.at ? row.at->low.to_double() : usual_celsius;
 }
 
 const Form& form_of(const Chemical& chemical, const Solubility& row) {
@@ -41,11 +41,11 @@ struct Neighbours {
     const Solubility* above = nullptr;
 };
 
-Neighbours neighbours(const Chemical& chemical, Id solvent, const Exact& celsius) {
+Neighbours neighbours(const Chemical& chemical, Id solvent, double celsius) {
     Neighbours found;
     for (const auto& row : chemical.solubilities) {
         if (row.solvent_chemical != solvent) continue;
-        const auto& at = celsius_of(row);
+        const double at = celsius_of(row);
         if (at <= celsius && (found.below == nullptr || at > celsius_of(*found.below))) found.below = &row;
         if (at >= celsius && (found.above == nullptr || at < celsius_of(*found.above))) found.above = &row;
     }
@@ -55,8 +55,8 @@ Neighbours neighbours(const Chemical& chemical, Id solvent, const Exact& celsius
 }
 
 double between(const Chemical& chemical, Neighbours near, double celsius) {
-    const double low = celsius_of(*near.below).to_double() + zero_celsius;
-    const double high = celsius_of(*near.above).to_double() + zero_celsius;
+    const double low = celsius_of(*near.below) + zero_celsius;
+    const double high = celsius_of(*near.above) + zero_celsius;
     const double from = mol_per_kg_of(chemical, *near.below);
     if (!(high > low)) return from;
     const double share = (1 / low - 1 / (celsius + zero_celsius)) / (1 / low - 1 / high);
@@ -68,8 +68,8 @@ bool usable(const Chemical& chemical, const Solubility* row) {
 }
 
 /// A line for a temperature between two lines, in the form of the lower one.
-Solubility row_between(const Chemical& chemical, Neighbours near, const Exact& celsius) {
-    const double mol_per_kg = between(chemical, near, celsius.to_double());
+Solubility row_between(const Chemical& chemical, Neighbours near, double celsius) {
+    const double mol_per_kg = between(chemical, near, celsius);
     const auto& form = form_of(chemical, *near.below);
     const auto grams = grams_dissolved(form, mol_per_kg, near.below->in_grams.to_double());
     auto row = *near.below;
@@ -88,9 +88,9 @@ Id solvent_called(const Model& model, std::string_view name) {
 std::optional<double> saturated_mol_per_kg(const Model& model, Id chemical, Id solvent, double celsius) {
     const auto& of = model.chemicals[chemical];
     if (of.solubilities.empty()) return std::nullopt;
-    const auto near = neighbours(of, solvent, Exact(std::llround(celsius * 1000), 1000));
+    const auto near = neighbours(of, solvent, celsius);
     if (!usable(of, near.below) || !usable(of, near.above)) return std::nullopt;
-    const double low = celsius_of(*near.below).to_double(), high = celsius_of(*near.above).to_double();
+    const double low = celsius_of(*near.below), high = celsius_of(*near.above);
     if (celsius < low - reach_celsius || celsius > high + reach_celsius) return std::nullopt;
     return between(of, near, std::clamp(celsius, low, high));
 }
@@ -119,10 +119,11 @@ double water_to_dissolve(const Form& form, double mol_per_kg, double grams) {
 std::optional<Exact> saturated_grams_per_ml(const Model& model, const Addition& addition, const Interval& at) {
     if (addition.form == none) return std::nullopt;
     const auto& chemical = model.chemicals[addition.chemical];
-    const auto near = neighbours(chemical, solvent_called(model, addition.solvent), at.low);
+    const double celsius = at.low.to_double();
+    const auto near = neighbours(chemical, solvent_called(model, addition.solvent), celsius);
     if (!usable(chemical, near.below)) return std::nullopt;
-    const bool on_a_line = near.below == near.above || celsius_of(*near.below) == at.low;
-    const auto row = on_a_line ? *near.below : row_between(chemical, near, at.low);
+    const bool on_a_line = near.below == near.above || celsius_of(*near.below) == celsius;
+    const auto row = on_a_line ? *near.below : row_between(chemical, near, celsius);
     const auto& stated = form_of(chemical, row);
     const Exact ml = row.in_grams + row.grams * stated.room_per_gram;
     return as_form(stated, chemical.forms[addition.form], row.grams) / ml;

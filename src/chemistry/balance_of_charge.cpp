@@ -37,10 +37,10 @@ bool ChargeBalance::held(std::size_t component) const {
 }
 
 /// Newton's method on ln(total found) against ln(free activity): convex and rising, so that it converges from
-/// anywhere; one step where all members have one unit.
+/// anywhere. Where all members have one unit, all of them are as much too many, and one division ends it.
 void ChargeBalance::balance_mass(std::size_t component) {
     const auto& members = members_[component];
-    const double wanted = std::log(mixture_.totals[component]);
+    const double total = mixture_.totals[component];
     double& x = ln_free_[component];
     for (int step = 0; step < most_steps; ++step) {
         double found = 0;
@@ -51,9 +51,12 @@ void ChargeBalance::balance_mass(std::size_t component) {
             found += units * molality[i];
             slope += units * units * molality[i];
         }
-        const double off = std::log(found) - wanted;
+        const double off = std::log(found / total);
         if (std::abs(off) < tolerance) return;
         x -= off * found / slope;
+        if (slope > found) continue;
+        for (const Index i : members) molality[i] *= total / found;
+        return;
     }
 }
 

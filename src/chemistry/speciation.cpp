@@ -7,6 +7,7 @@
 
 #include "activity.hpp"
 #include "balance_of_charge.hpp"
+#include "scruple/chemistry/nearby.hpp"
 
 namespace scruple::chemistry {
 namespace {
@@ -32,14 +33,10 @@ class Damped {
     double last_ = HUGE_VAL;
 };
 
-}  // namespace
-
-Speciation speciate(const Mixture& mixture) {
+/// Begins from these.
+Speciation search(const Mixture& mixture, ChargeBalance balance, std::vector<double> ln_gamma, double ln_water) {
     Activity activity(mixture);
-    ChargeBalance balance(mixture);
     Damped damped;
-    std::vector<double> ln_gamma(mixture.species.size(), 0.0);
-    double ln_water = 0;
     Speciation result;
     while (!result.converged && result.rounds < most_rounds) {
         ++result.rounds;
@@ -59,6 +56,21 @@ Speciation speciate(const Mixture& mixture) {
     result.converged = result.converged && result.charge_residual < most_off && result.mass_residual < most_off;
     result.molality = std::move(balance.molality);
     return result;
+}
+
+}  // namespace
+
+Speciation speciate(const Mixture& mixture) {
+    return search(mixture, ChargeBalance(mixture), std::vector<double>(mixture.species.size()), 0);
+}
+
+Speciation speciate_near(const Speciation& known, const Mixture& mixture) {
+    ChargeBalance balance(mixture);
+    balance.ln_h = -known.ph * std::numbers::ln10;
+    std::vector<double> ln_gamma(mixture.species.size());
+    std::ranges::transform(known.log_gamma, ln_gamma.begin(),
+                           [](double log_gamma) { return log_gamma * std::numbers::ln10; });
+    return search(mixture, std::move(balance), std::move(ln_gamma), std::log(known.water_activity));
 }
 
 }  // namespace scruple::chemistry

@@ -9,8 +9,8 @@
 #include "batch.hpp"
 #include "commands.hpp"
 #include "jobs.hpp"
+#include "line_places.hpp"
 #include "log_block.hpp"
-#include "log_places.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/calendar.hpp"
 #include "scruple/quantity/unit.hpp"
@@ -94,7 +94,7 @@ Result or_stop(std::variant<Result, driver::Trouble> tried) {
 
 /// As the lines stand now that there is one more in the file.
 void name_places(const Loaded& loaded, text::FileId file, std::size_t added, plan::StockEntry& entry) {
-    LogPlaces places(loaded);
+    LinePlaces places(loaded);
     for (auto& it : entry.shares) {
         const std::size_t line = places.line(it.line.place);
         const bool moved = it.line.place.file == file && line >= added;

@@ -2,7 +2,7 @@
 #include "batch.hpp"
 #include "drawing.hpp"
 #include "jobs.hpp"
-#include "log_places.hpp"
+#include "line_places.hpp"
 #include "printing.hpp"
 #include "scruple/emit/emit.hpp"
 #include "terminal.hpp"
@@ -12,7 +12,7 @@ namespace scruple::cli {
 namespace {
 
 void name_places(const driver::Loaded& loaded, plan::StockSheet& shelf) {
-    LogPlaces places(loaded);
+    LinePlaces places(loaded);
     const auto name = [&places](plan::StockLine& line) { line.where = places.where(line.place); };
     for (auto* items : {&shelf.chemicals, &shelf.solutions})
         for (auto& item : *items)

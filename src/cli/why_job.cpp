@@ -5,6 +5,7 @@
 
 #include "batch.hpp"
 #include "jobs.hpp"
+#include "line_places.hpp"
 #include "scruple/emit/emit.hpp"
 #include "scruple/plan/why.hpp"
 #include "scruple/syntax/normal.hpp"
@@ -39,12 +40,12 @@ Question question(const Loaded& loaded, const std::vector<std::string>& words) {
 }
 
 void name_places(const Loaded& loaded, std::vector<plan::Why>& whys) {
+    LinePlaces places(loaded);
     for (plan::Why& why : whys)
         for (plan::WhyLine& line : why.lines) {
             if (!line.place) continue;
-            const text::Source& source = loaded.sources[line.place->file];
-            line.source =
-                fmt::format("{}, line {}", source.path, text::position_of(source, line.place->span.begin).line);
+            const std::string& path = loaded.sources[line.place->file].path;
+            line.source = fmt::format("{}, line {}", path, places.line(*line.place));
         }
 }
 

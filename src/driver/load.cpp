@@ -2,9 +2,12 @@
 #include <algorithm>
 #include <atomic>
 #include <iterator>
+#include <span>
 #include <utility>
 
+#include "scruple/check/packed.hpp"
 #include "scruple/driver/driver.hpp"
+#include "scruple/driver/library.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "scruple/text/side_by_side.hpp"
 #include "too_much.hpp"
@@ -20,10 +23,14 @@ struct Read {
     std::vector<bool> faulty;  ///< by source
 };
 
+// A further worker takes about as long to begin as so many files take to be read, or so many bytes to be parsed.
+constexpr std::size_t few_files = 24;
+constexpr std::size_t few_bytes = 64'000;
+
 /// Files differ much in size, so they are handed out one by one.
 template <class Job>
-void each_side_by_side(std::size_t count, const Job& job) {
-    text::side_by_side(count, text::all_cores(), 1, [&](std::size_t i, unsigned) { job(i); });
+void each_side_by_side(std::size_t count, bool is_little, const Job& job) {
+    text::side_by_side(count, is_little ? 1 : text::all_cores(), 1, [&](std::size_t i, unsigned) { job(i); });
 }
 
 /// How much has been read. Past the limits no further file is.
@@ -44,7 +51,7 @@ std::variant<std::vector<Reading>, Trouble> read_all(const std::filesystem::path
                                                      const std::vector<std::filesystem::path>& paths) {
     std::vector<Reading> readings(paths.size());
     Amount amount;
-    each_side_by_side(paths.size(), [&](std::size_t i) {
+    each_side_by_side(paths.size(), paths.size() < few_files, [&](std::size_t i) {
         if (amount.is_too_much()) return;
         readings[i] = read_recipe_file(paths[i]);
         amount.add(readings[i]);
@@ -63,17 +70,29 @@ void take(Read& read, RecipeFile file) {
     read.faults.push_back(std::move(*file.fault));
 }
 
+/// All but the library.
 void parse_all(Read& read) {
     Loaded& loaded = read.loaded;
     loaded.trees.resize(loaded.sources.size());
-    each_side_by_side(loaded.sources.size(), [&](std::size_t i) {
+    const auto files = std::span(loaded.sources).subspan(loaded.built_in);
+    std::size_t bytes = 0;
+    for (const text::Source& file : files) bytes += file.bytes.size();
+    each_side_by_side(files.size(), bytes < few_bytes, [&](std::size_t i) {
+        i += loaded.built_in;
         if (!read.faulty[i]) loaded.trees[i] = syntax::parse(loaded.sources[i]);
     });
 }
 
+check::Checked check_workspace(Loaded& loaded) {
+    const check::Workspace workspace{loaded.sources, loaded.trees, loaded.built_in};
+    if (!check::declares_a_chemical(workspace)) return check::check_behind(library_model(loaded.sources), workspace);
+    parse_library(loaded);
+    return check::check(workspace);
+}
+
 void check_all(Read& read) {
     Loaded& loaded = read.loaded;
-    loaded.checked = check::check({loaded.sources, loaded.trees, loaded.built_in});
+    loaded.checked = check_workspace(loaded);
     if (read.faults.empty()) return;
     auto& all = loaded.checked.diagnostics;
     all.insert(all.end(), std::move_iterator(read.faults.begin()), std::move_iterator(read.faults.end()));

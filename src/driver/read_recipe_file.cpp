@@ -20,12 +20,13 @@ Trouble cannot_read(const std::filesystem::path& path, int error) {
     return {fmt::format("{} cannot be read: {}", path.native(), std::generic_category().message(error))};
 }
 
-// Zero or the error.
-int read_up_to(std::size_t most, const Descriptor& file, std::string& bytes) {
-    bytes.resize(most);
+// Zero or the error. One byte more is asked for, which is there where the file has grown.
+int read_all_of(std::size_t size, const Descriptor& file, std::string& bytes) {
+    bytes.resize(size + 1);
     std::size_t have = 0;
-    while (have < most) {
-        const ssize_t count = ::read(file.number(), bytes.data() + have, most - have);
+    // A byte was asked for behind those that came: where all came and that one did not, the file ends.
+    while (have == 0 || have < size) {
+        const ssize_t count = ::read(file.number(), bytes.data() + have, size + 1 - have);
         if (count < 0 && errno == EINTR) continue;
         if (count < 0) return errno;
         if (count == 0) break;
@@ -68,7 +69,7 @@ std::variant<RecipeFile, Trouble> read_recipe_file(const std::filesystem::path& 
     text::Source source{path.native(), {}};
     const auto size = static_cast<std::size_t>(about.st_size);
     if (size > syntax::longest_text) return too_large(std::move(source), size);
-    if (const int error = read_up_to(size + 1, file, source.bytes)) return cannot_read(path, error);
+    if (const int error = read_all_of(size, file, source.bytes)) return cannot_read(path, error);
     if (source.bytes.size() > size) return Trouble{path.native() + " cannot be read: it grew meanwhile"};
     return recipe_file_of(std::move(source));
 }

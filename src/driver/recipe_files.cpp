@@ -26,9 +26,10 @@ std::optional<Trouble> list(const fs::path& folder, std::vector<fs::path>& files
         const fs::path name = entry->path().filename();
         if (passed_over(name)) continue;
         std::error_code unknown;
-        if (entry->symlink_status(unknown).type() == fs::file_type::directory) {
-            folders.push_back(folder / name);
-        } else if (name.extension() == ".scruple" && !entry->is_directory(unknown)) {
+        // The folder itself says so of all but links: no file is asked.
+        if (entry->is_directory(unknown)) {
+            if (!entry->is_symlink(unknown)) folders.push_back(folder / name);
+        } else if (name.extension() == ".scruple") {
             files.push_back(folder / name);
         }
     }

@@ -41,15 +41,16 @@ template <class Wanted>
 std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wanted wanted) {
     const auto& solution = loaded.checked.model.sections[section];
     const auto& recipe = loaded.checked.model.recipes[solution.recipe];
+    const auto of_solution = block_at(loaded.trees[solution.place.file], solution.place.statement);
+    const auto of_recipe = block_at(loaded.trees[recipe.place.file], recipe.place.statement);
     std::vector<plan::Warning> found;
     for (const auto& diagnostic : loaded.checked.diagnostics) {
         if (!wanted(diagnostics::info(diagnostic.kind))) continue;
-        const auto stands_in = [&](const check::Place& place) {
-            const auto block = block_at(loaded.trees[place.file], place.statement);
+        const auto stands_in = [&](const check::Place& place, text::Span block) {
             return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
                    diagnostic.span.begin < block.end;
         };
-        if (stands_in(solution.place) || stands_in(recipe.place) ||
+        if (stands_in(solution.place, of_solution) || stands_in(recipe.place, of_recipe) ||
             is_carried(loaded.checked.model, section, diagnostic))
             found.push_back({diagnostic.kind, diagnostic.message});
     }

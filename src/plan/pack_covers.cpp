@@ -63,6 +63,7 @@ class CoverSearch {
     [[nodiscard]] Cover cover(const Exact& wanting, const Exact& cost) const {
         Cover cover{packs_, std::vector<Exact>(problem_.shops.size()), cost, -wanting / want_.measure, 0};
         for (const std::size_t kind : order_) {
+            if (packs_[kind] == 0) continue;
             cover.goods[want_.kinds[kind].shop] += want_.kinds[kind].price * packs_[kind];
             cover.count += packs_[kind];
         }
@@ -73,7 +74,7 @@ class CoverSearch {
         ++steps_;
         if (is_enough()) return;
         if (wanting <= 0) {
-            if (is_barred()) return;
+            if ((best_ && cost > best_->cost) || is_barred()) return;
             Cover found = cover(wanting, cost);
             if (!best_ || better(found, *best_)) best_ = std::move(found);
             return;

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <unordered_map>
 
 #include "batch_scale.hpp"
 #include "measures.hpp"
@@ -45,6 +46,8 @@ class Deriver {
           measures_(request.bench == check::none ? nullptr : &model.benches[request.bench]) {}
 
     std::vector<Why> all(const Script& script) {
+        for (const auto& step : script.steps)
+            if (step.what == Step::What::put) steps_.try_emplace(step.addition, &step);
         for (std::size_t i = 0; i < section_.lines.size(); ++i)
             if (const auto* addition = std::get_if<Addition>(&section_.lines[i]))
                 add(*addition, std::get<Addition>(as_written_.lines[i]), script);
@@ -55,26 +58,18 @@ class Deriver {
     void add(const Addition& addition, const Addition& as_written, const Script& script) {
         if (addition.by_conversion) return add_made(addition, script.makings.at(next_making_++));
         if (addition.how == Addition::How::the_rest || addition.how == Addition::How::to_make) return;
-        const Step* step = step_of(script, addition);
-        if (addition.chemical != chemical_ || step == nullptr) return;
+        // Conversions may have taken all of a line's water.
+        const auto step = steps_.find(&addition);
+        if (addition.chemical != chemical_ || step == steps_.end()) return;
         WhyLines lines(model_);
         begin(as_written, lines);
         if (is_another(addition, as_written)) lines.taken_for(as_written, share_for(as_written, variant_), addition);
-        const Exact measure = scaled(addition, whole_of(*step), lines);
+        const Exact measure = scaled(addition, whole_of(*step->second), lines);
         finish(addition, measure, "", std::move(lines));
     }
 
     static bool is_another(const Addition& taken, const Addition& as_written) {
         return taken.form != as_written.form || taken.strength != as_written.strength;
-    }
-
-    /// nullptr where conversions have taken all of a line's water.
-    static const Step* step_of(const Script& script, const Addition& addition) {
-        const auto its = [&addition](const Step& step) {
-            return step.what == Step::What::put && step.addition == &addition;
-        };
-        const auto step = std::ranges::find_if(script.steps, its);
-        return step == script.steps.end() ? nullptr : &*step;
     }
 
     static Exact whole_of(const Step& step) { return step.piece == Step::Piece::first ? step.divided : step.measure; }
@@ -144,6 +139,7 @@ class Deriver {
     Exact scale_;
     Id chemical_;
     Measures measures_;
+    std::unordered_map<const Addition*, const Step*> steps_;  ///< the first that puts in each
     std::size_t next_making_ = 0;
     std::vector<Why> found_;
 };

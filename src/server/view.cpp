@@ -3,11 +3,21 @@
 
 #include <algorithm>
 
+#include "scruple/driver/library.hpp"
+
 namespace scruple::server {
 
-View::View()
-    : loaded_(driver::load(std::vector<driver::RecipeFile>{})),
-      rechecker_({loaded_.sources, loaded_.trees, loaded_.built_in}) {
+namespace {
+
+driver::Loaded library_alone() {
+    auto loaded = driver::load(std::vector<driver::RecipeFile>{});
+    driver::parse_library(loaded);
+    return loaded;
+}
+
+}  // namespace
+
+View::View() : loaded_(library_alone()), rechecker_({loaded_.sources, loaded_.trees, loaded_.built_in}) {
     for (FileNumber file = 0; file < loaded_.built_in; ++file) numbers_.push_back(file);
 }
 

@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: MIT
-// Parse, and parse with the full check, beside general readers of the same data, in one run. The figures
-// that count are ratios within a run: machines are noisy.
+// The bare grammar, parsing, and parsing with the full check, beside general readers of the same data, in one run. The
+// figures that count are ratios within a run: machines are noisy.
 #include <benchmark/benchmark.h>
 #include <toml++/toml.h>
 #include <yaml-cpp/yaml.h>
 
+#include <nlohmann/json.hpp>
+#include <sstream>
+
 #include "scruple/check/check.hpp"
+#include "scruple/check/packed.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "scruple/text/side_by_side.hpp"
+#include "syntax_alone.hpp"
 #include "workspace.hpp"
 
 namespace {
@@ -24,22 +29,30 @@ std::vector<syntax::Tree> parse_all(std::span<const text::Source> sources, unsig
     return trees;
 }
 
-/// A workspace with the library in front, and the library's trees read once, as a program does at its start.
+/// A workspace with the library in front, and the library checked and packed, as a program has it that was built.
 struct Loaded {
     explicit Loaded(std::size_t count)
         : workspace(bench::generate(count)), sources(bench::library()), built_in(sources.size()) {
-        library_trees = parse_all(sources, 1);
+        const auto library_trees = parse_all(sources, 1);
+        packed = check::packed(check::check({sources, library_trees, built_in}, 1).model, sources);
         sources.insert(sources.end(), workspace.recipes.begin(), workspace.recipes.end());
     }
     bench::Workspace workspace;
     std::vector<text::Source> sources;
-    std::vector<syntax::Tree> library_trees;
+    std::string packed;
     std::size_t built_in;
 };
 
 void count_up(benchmark::State& state, const bench::Workspace& workspace) {
     state.SetBytesProcessed(static_cast<std::int64_t>(state.iterations() * workspace.bytes));
     state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * workspace.recipes.size()));
+}
+
+void bare_syntax(benchmark::State& state) {
+    const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
+    for (auto _ : state)
+        for (const auto& recipe : workspace.recipes) benchmark::DoNotOptimize(bench::follows_grammar(recipe.bytes));
+    count_up(state, workspace);
 }
 
 void parse(benchmark::State& state) {
@@ -53,10 +66,11 @@ void parse_and_check(benchmark::State& state) {
     const Loaded loaded(static_cast<std::size_t>(state.range(0)));
     const auto workers = static_cast<unsigned>(state.range(1));
     for (auto _ : state) {
-        auto trees = loaded.library_trees;
+        std::vector<syntax::Tree> trees(loaded.built_in);
         std::ranges::move(parse_all(std::span(loaded.sources).subspan(loaded.built_in), workers),
                           std::back_inserter(trees));
-        const auto checked = check::check({loaded.sources, trees, loaded.built_in}, workers);
+        const auto checked = check::check_behind(check::unpacked(loaded.packed, loaded.sources),
+                                                 {loaded.sources, trees, loaded.built_in}, workers);
         if (diagnostics::any_error(checked.diagnostics)) state.SkipWithError("the generated recipes have faults");
     }
     count_up(state, loaded.workspace);
@@ -68,6 +82,15 @@ void read_toml(benchmark::State& state) {
     count_up(state, workspace);
 }
 
+void read_json(benchmark::State& state) {
+    const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
+    std::ostringstream text;
+    text << toml::json_formatter(toml::parse(workspace.toml));
+    const auto json = text.str();
+    for (auto _ : state) benchmark::DoNotOptimize(nlohmann::json::parse(json));
+    count_up(state, workspace);
+}
+
 void read_yaml(benchmark::State& state) {
     const auto workspace = bench::generate(static_cast<std::size_t>(state.range(0)));
     for (auto _ : state) benchmark::DoNotOptimize(YAML::Load(workspace.yaml));
@@ -76,9 +99,11 @@ void read_yaml(benchmark::State& state) {
 
 }  // namespace
 
+BENCHMARK(bare_syntax)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(parse)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(parse_and_check)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(read_toml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
+BENCHMARK(read_json)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_yaml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 
 BENCHMARK_MAIN();

@@ -35,11 +35,6 @@ TEST_CASE("a folder of recipes is read and checked, the library first") {
     CHECK(all.checked.model.chemicals.size() > 90);
 }
 
-TEST_CASE("the library that is built in has nothing wrong with it") {
-    const Folder folder;
-    for (const auto& d : loaded(folder).checked.diagnostics) FAIL_CHECK(d.message);
-}
-
 TEST_CASE("a file that cannot be taken is a diagnostic, and the others are read") {
     const Folder folder;
     folder.put("a.scruple", std::string_view("\0", 1));

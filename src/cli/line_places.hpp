@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Where lines of the log stand, for people.
+// Where lines stand, for people.
 #pragma once
 
 #include <map>
@@ -11,9 +11,9 @@
 namespace scruple::cli {
 
 /// Looks each file through once. What was loaded must outlive this.
-class LogPlaces {
+class LinePlaces {
   public:
-    explicit LogPlaces(const driver::Loaded& loaded) : loaded_(loaded) {}
+    explicit LinePlaces(const driver::Loaded& loaded) : loaded_(loaded) {}
 
     [[nodiscard]] std::size_t line(const check::Place& place);
     /// `log.scruple:12`

@@ -1,0 +1,125 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: MIT
+"""What whole processes take, beside the least that they could take. Compare within a run, not milliseconds.
+
+    starting.py SCRUPLE
+
+`check` of the demo beside empty programs, one that loads what Scruple loads and one that loads nothing; 10 000 files beside
+opening and reading them; 100 000 recipes on one core and on all; a card and a shopping list beside a script that only does
+their sums, with pint (Debian's python3-pint; left out where it is not there). The files have been read before: it is the
+start that is cold, and not the disk.
+"""
+import os
+import pathlib
+import shlex
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+RECIPES = str(ROOT / "recipes")
+sys.path.insert(0, str(ROOT / "tests/growth"))
+os.environ.setdefault("SCRUPLE", sys.argv[1])
+import workspaces  # noqa: E402
+
+EMPTY = "int main() { return 0; }\n"
+READER = """\
+#include <fcntl.h>
+#include <unistd.h>
+int main(int count, char** names) {
+    static char room[1 << 20];
+    for (int i = 1; i < count; ++i) {
+        int file = open(names[i], O_RDONLY);
+        if (file < 0 || read(file, room, sizeof room) < 0) return 1;
+        close(file);
+    }
+    return 0;
+}
+"""
+# What the demo's December asks of half a litre: each line scaled, rounded to the balance, summed up.
+SUMS = """\
+import pint
+unit = pint.UnitRegistry()
+lines = [("sodium sulfite", 78 * unit.g), ("metol", 4.2 * unit.g), ("hydroquinone", 5.5 * unit.g), ("water", 700 * unit.ml)]
+for name, amount in lines:
+    print(name, round((amount * (500 * unit.ml / (1 * unit.l)).to("").magnitude).to(amount.units), 2))
+print(sum((amount for name, amount in lines[:3]), 0 * unit.g).to(unit.kg))
+"""
+
+
+def built(folder, name, source, *options):
+    (folder / f"{name}.cpp").write_text(source, encoding="utf-8")
+    program = folder / name
+    subprocess.run(["c++", "-O2", str(folder / f"{name}.cpp"), "-o", str(program), *options], check=True)
+    return str(program)
+
+
+def milliseconds(words, cores=None):
+    begun = time.perf_counter()
+    held = (lambda: os.sched_setaffinity(0, cores)) if cores else None
+    subprocess.run(words, stdout=subprocess.DEVNULL, check=True, preexec_fn=held) if held else run(words)
+    return (time.perf_counter() - begun) * 1000
+
+
+def run(words):
+    """As directly as it goes: what Python does for a process of its own takes longer than some of these."""
+    quiet = [(os.POSIX_SPAWN_OPEN, 1, os.devnull, os.O_WRONLY, 0)]
+    _, status = os.waitpid(os.posix_spawn(words[0], words, os.environ, file_actions=quiet), 0)
+    if status != 0:
+        raise subprocess.CalledProcessError(status, shlex.join(words))
+
+
+def side_by_side(times, **programs):
+    """Least and median of each, run in turn, and the least over the first one's."""
+    taken = {name: [] for name in programs}
+    for _ in range(times):
+        for name, words in programs.items():
+            taken[name].append(milliseconds(words))
+    first = min(next(iter(taken.values())))
+    for name, all_times in taken.items():
+        print(f"{name.replace('_', ' '):42} least {min(all_times):8.2f} ms, median {statistics.median(all_times):8.2f} ms, {min(all_times) / first:6.2f}")
+
+
+def starts(program, folder):
+    static = built(folder, "static", EMPTY, "-static")
+    linked = built(folder, "linked", EMPTY, "-Wl,--no-as-needed", "-static-libstdc++", "-static-libgcc", "-lm", "-ldl")
+    side_by_side(200, an_empty_program_linked_like_it=[linked], an_empty_static_program=[static],
+                 its_version=[program, "--version"], check_of_the_demo=[program, "check", "--in", RECIPES])
+
+
+def many_files(program, folder):
+    workspaces.files(folder, 10_000)
+    files = sorted(str(path) for path in folder.glob("*.scruple"))
+    reader = built(folder, "reader", READER)
+    side_by_side(9, opening_and_reading_10_000_files=[reader, *files], checking_them=[program, "check", "--in", str(folder)])
+
+
+def many_recipes(program, folder):
+    for i in range(1000):
+        (folder / f"{i}.scruple").write_text("\n".join(map(workspaces.recipe, range(i * 100, i * 100 + 100))), encoding="utf-8")
+    words = [program, "check", "--in", str(folder)]
+    one = min(milliseconds(words, {0}) for _ in range(3))
+    every = min(milliseconds(words, set(range(os.cpu_count()))) for _ in range(3))
+    print(f"100 000 recipes: {one:.0f} ms on one core, {every:.0f} ms on {os.cpu_count()}, {one / every:.2f} times as fast")
+
+
+def whole_job(program, folder):
+    (folder / "sums.py").write_text(SUMS, encoding="utf-8")
+    sums = ["/usr/bin/python3", str(folder / "sums.py")]
+    programs = {"a_card": [program, "card", "Medlar", "part", "A", "--make", "500ml", "--in", RECIPES],
+                "a_shopping_list": [program, "shopping", "December", "--in", RECIPES]}
+    if subprocess.run(["/usr/bin/python3", "-c", "import pint"], capture_output=True, check=False).returncode == 0:
+        programs["a_script_with_pint"] = sums
+    side_by_side(9, **programs)
+
+
+def main():
+    for measure in (starts, many_files, many_recipes, whole_job):
+        with tempfile.TemporaryDirectory() as name:
+            measure(str(pathlib.Path(sys.argv[1]).resolve()), pathlib.Path(name))
+
+
+if __name__ == "__main__":
+    main()

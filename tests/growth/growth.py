@@ -1,0 +1,51 @@
+# SPDX-License-Identifier: MIT
+"""How the work of a command grows with what it works on, in instructions, which are the same on every machine and however
+busy it is. Valgrind counts them.
+
+Three sizes are run: 1, n and 10 n of something. What the one takes is taken off, so that starting, and reading what does
+not grow, hides nothing. Of the rest ten times as much may take as many times more as n log n does, and 15 % on top: for
+tables that double, and for what 9/(n-1) is short of at the small size. Quadratic work takes 100 times as much; where it is
+a fifteenth of all at the small size, it is seen.
+"""
+import math
+import os
+import pathlib
+import re
+import subprocess
+import tempfile
+import unittest
+
+PROGRAM = os.environ["SCRUPLE"]
+TIMES = 10
+SPARE = 1.15
+
+
+def most_growth(n):
+    return TIMES * math.log(TIMES * n) / math.log(n) * SPARE
+
+
+def instructions(words, fed=None, statuses=(0,)):
+    """Of a whole process."""
+    counted = subprocess.run(["valgrind", "--tool=cachegrind", "--cache-sim=no", "--cachegrind-out-file=/dev/null", PROGRAM, *words],
+                             input=fed, capture_output=True, check=False)
+    told = counted.stderr.decode(errors="replace")
+    if counted.returncode not in statuses:
+        raise AssertionError(f"{' '.join(words)}: status {counted.returncode}\n{told}{counted.stdout.decode(errors='replace')}"[:2000])
+    return int(re.search(r"I\s+refs:\s+([\d,]+)", told).group(1).replace(",", ""))
+
+
+class Growth(unittest.TestCase):
+    def grows_little(self, n, make, *words, statuses=(0,)):
+        """`make(folder, count)` writes files, and may give what is fed to the program."""
+        taken = {count: self.taken(make, count, words, statuses) for count in (1, n, TIMES * n)}
+        growth = (taken[TIMES * n] - taken[1]) / (taken[n] - taken[1])
+        shown = f"{' '.join(words)}: {n} take {taken[n]:,}, {TIMES * n} {taken[TIMES * n]:,}, beyond {taken[1]:,} of one {growth:.1f} times"
+        print(shown, flush=True)
+        self.assertLess(growth, most_growth(n), shown)
+
+    @staticmethod
+    def taken(make, count, words, statuses):
+        with tempfile.TemporaryDirectory() as name:
+            folder = pathlib.Path(name)
+            fed = make(folder, count)
+            return instructions([word.replace("FOLDER", name) for word in words] + ([] if fed else ["--in", name]), fed, statuses)
