@@ -258,11 +258,11 @@ double water_to_begin_with(const Settlement& settled) {
 }  // namespace
 
 std::string settled_recipe(const Settlement& settled) {
-    std::string all = fmt::format("recipe {}\n", settled.name);
+    std::string all = fmt::format("recipe {}\n", text::printable(settled.name));
     const auto fact = [&](std::string_view word, std::string_view text) {
         all += fmt::format("    {}   {}\n", word, in_quotes(text));
     };
-    if (!settled.purpose.empty()) all += fmt::format("    is a   {}\n", settled.purpose);
+    if (!settled.purpose.empty()) all += fmt::format("    is a   {}\n", text::printable(settled.purpose));
     if (!settled.book.empty()) fact("source", settled.book);
     for (const std::string& assumption : assumptions(settled)) fact("assumed", assumption);
     for (const printed::Warning& warning : settled.warnings) fact("caution", warning.text);
@@ -274,7 +274,7 @@ std::string settled_recipe(const Settlement& settled) {
     if (settled.makes_ml)
         all += fmt::format("    water   {} ml\n", quantity::significant_text(water_to_begin_with(settled), 3));
     for (const LineRead& line : settled.lines)
-        if (!line.amount.empty()) all += fmt::format("    {}   {}\n", name_of(line), line.amount);
+        if (!line.amount.empty()) all += fmt::format("    {}   {}\n", text::printable(name_of(line)), line.amount);
     if (!settled.makes.empty()) all += fmt::format("    water to make   {}\n", settled.makes);
     const text::Source source{"", std::move(all)};
     return tidy_text(source, syntax::parse(source));

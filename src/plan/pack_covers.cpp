@@ -7,8 +7,9 @@ namespace scruple::plan {
 
 namespace {
 
-// A list that somebody wrote takes a few hundred; past this one that was made to be slow is cut short.
-constexpr std::size_t most_steps = 200'000, most_covers = 2'000;
+// A list that somebody wrote takes a few hundred; past this one that was made to be slow is cut short. The first cover
+// comes within a few steps, where there is one at all.
+constexpr std::size_t most_steps = 20'000, most_covers = 2'000;
 // More packs than anyone counts; beyond it the number would not fit.
 constexpr std::int64_t most_packs = 1'000'000'000;
 
@@ -70,7 +71,7 @@ class CoverSearch {
     }
 
     void cheapest(std::size_t at, const Exact& wanting, const Exact& cost) {
-        if (++steps_ > most_steps && best_) return;
+        if (++steps_ > most_steps) return;
         if (wanting <= 0) {
             if (is_barred()) return;
             Cover found = cover(wanting, cost);
@@ -82,7 +83,7 @@ class CoverSearch {
         for (std::int64_t packs = whole((wanting / want_.kinds[kind].holds).ceil()); packs >= 0; --packs) {
             packs_[kind] = packs;
             cheapest(at + 1, wanting - want_.kinds[kind].holds * packs, cost + want_.kinds[kind].price * packs);
-            if (steps_ > most_steps && best_) break;
+            if (steps_ > most_steps) break;
         }
         packs_[kind] = 0;
     }
