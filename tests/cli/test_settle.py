@@ -32,6 +32,12 @@ class Settle(Workspace):
         self.assertAlmostEqual(amounts["metol"], 3.24, places=2)
         self.assertAlmostEqual(amounts["sodium sulfite"], 28.35, places=1)
 
+    def test_what_acts_on_a_terminal_comes_as_its_picture_in_the_recipe(self):
+        self.put("bittern.scruple", PAGE.replace("Potass. brom.", "Potass.\x1b[2Jbrom.").replace("developer", "dev\x0eeloper"))
+        recipe = self.scruple("settle", "Bittern", "--as", "recipe")
+        self.assertIn("\u241b[2J", recipe)
+        self.assertNotRegex(recipe, "[\x00-\x09\x0b-\x1f]")
+
     def test_a_page_is_no_recipe_and_no_card_is_made_of_it(self):
         self.put("bittern.scruple", PAGE)
         self.assertEqual(self.json("check"), [])

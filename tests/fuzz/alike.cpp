@@ -22,13 +22,14 @@ namespace {
 
 // ---- tidied ----
 
-/// Runs of blanks as one: what is quoted from a text has the blanks that stand there.
+/// Without blanks, and without the tabs of JSON: what is quoted from a text has the blanks that stand there.
 std::string squeezed(const std::string& text) {
     std::string result;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool no_break = text.compare(i, 2, "\u00A0") == 0;
-        const bool blank = no_break || text[i] == ' ' || text[i] == '\t';
-        if (no_break) ++i;
+        const bool tab = text.compare(i, 2, "\\t") == 0;
+        const bool blank = no_break || tab || text[i] == ' ' || text[i] == '\t';
+        if (no_break || tab) ++i;
         if (!blank) result += text[i];
     }
     return result;
