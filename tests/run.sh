@@ -97,8 +97,9 @@ check setup need $build_needs $test_needs
 check node-packages node_packages
 check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
-check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON
+check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON -DCMAKE_CXX_COMPILER=clang++
 suite sanitize
+check fuzzing sh tests/fuzz/run.sh 120
 check demo sh recipes/demo.sh
 check ladder "$python" tests/tools/ladder.py
 check one-definition "$python" tests/tools/one_definition.py

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "scruple/syntax/normal.hpp"
+
 namespace scruple::check {
 namespace {
 
@@ -143,10 +145,10 @@ std::string how_to_dilute(std::string_view line) {
 
 Saying saying_at(std::string_view line) {
     const auto first = first_word(line);
+    const std::string normal = syntax::normal_name(line);  // blanks between two words may be several
     for (const auto& sample : samples) {
         const auto& word = sample.keyword;
-        const bool begins =
-            first == word || (word.find(' ') != std::string_view::npos && small(line).starts_with(word));
+        const bool begins = first == word || (word.find(' ') != std::string_view::npos && normal.starts_with(word));
         if (begins) return {word, sample.how};
     }
     for (const auto& [word, how] : words_of_others) {

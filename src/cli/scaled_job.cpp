@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "batch.hpp"
 #include "jobs.hpp"
 #include "present.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/syntax/parse.hpp"
 #include "workspace.hpp"
 
 namespace scruple::cli {
@@ -42,6 +45,15 @@ std::size_t variant(const Call& call, const check::Recipe& recipe) {
     return name ? find_variant(recipe, *name) : 0;
 }
 
+/// Amounts whose numbers recipe text cannot hold, `?` among them.
+std::ptrdiff_t loose_numbers(const std::string& recipe) {
+    const syntax::Tree tree = syntax::parse({"scaled", recipe});
+    const auto is_loose = [](const syntax::Quantity& quantity) { return quantity.number.loose(); };
+    return std::ranges::count_if(tree.quantities, is_loose) +
+           std::ranges::count_if(tree.ranges, is_loose, &syntax::Range::low) +
+           std::ranges::count_if(tree.ranges, is_loose, &syntax::Range::high);
+}
+
 }  // namespace
 
 Outcome scaled_job(const Call& call) {
@@ -59,8 +71,15 @@ Outcome scaled_job(const Call& call) {
     // The text has every solution of the recipe, whichever one was named for its volume.
     add_substitutions(call, loaded, whole(loaded, meant), request);
     const text::FileId file = recipe.place.file;
-    const std::string text = emit::scaled_text(loaded.sources[file], loaded.trees[file], recipe.place.statement,
-                                               common_factor(loaded, meant, request), rewritings(loaded, request));
+    const auto scaled_by = [&](const quantity::Exact& by, const std::vector<plan::Rewriting>& lines) {
+        return emit::scaled_text(loaded.sources[file], loaded.trees[file], recipe.place.statement, by, lines);
+    };
+    const std::string text = scaled_by(common_factor(loaded, meant, request), rewritings(loaded, request));
+    if (loose_numbers(text) > loose_numbers(scaled_by(1, {})))
+        throw Stop{Exit::wrong_call,
+                   fmt::format("the amounts of {} would have more figures than a number in a recipe can have; "
+                               "write them with fewer, or scale it to a rounder volume",
+                               recipe.name)};
     return {Exit::fine, presented(as, "scaled", recipe.name, text), {}};
 }
 

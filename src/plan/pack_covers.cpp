@@ -7,8 +7,9 @@ namespace scruple::plan {
 
 namespace {
 
-// A list that somebody wrote takes a few hundred; past this one that was made to be slow is cut short.
-constexpr std::size_t most_steps = 200'000, most_covers = 2'000;
+// A list that somebody wrote takes a few hundred; past this one that was made to be slow is cut short. The first cover
+// comes within a few steps, where there is one at all.
+constexpr std::size_t most_steps = 20'000, most_covers = 2'000;
 // More packs than anyone counts; beyond it the number would not fit.
 constexpr std::int64_t most_packs = 1'000'000'000;
 

@@ -75,7 +75,10 @@ class Basket {
 
     void fill(ShoppingList& list) {
         const auto choice = cheapest_packs(problem_);
-        if (!choice) return;
+        if (!choice) {
+            list.warnings.emplace_back("more is to be bought than can be counted in packs, and so no packs are named");
+            return;
+        }
         for (std::size_t i = 0; i < groups_.size(); ++i) note(i, *choice);
         if (!choice->proven || some_are_left_out_)
             list.warnings.emplace_back(

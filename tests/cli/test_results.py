@@ -164,6 +164,11 @@ class Scaled(Workspace):
         back = self.scruple("scaled", "Tern", "--make", "1l", "--in", "out")
         self.assertEqual(back, TERN)
 
+    def test_more_figures_than_a_number_has_are_refused_and_not_written(self):
+        self.put("in/heron.scruple", TERN.replace("30 g", "0.123456789 g"))
+        self.assertIn("more figures", self.refused("scaled", "Tern", "--make", "700ml", "--in", "in"))
+        self.assertIn("0.246913578 g", self.scruple("scaled", "Tern", "--make", "2l", "--in", "in"))
+
     def test_solutions_that_scale_differently_must_be_named(self):
         self.put("in/heron.scruple", HERON.replace("water to make                  1 l\n\npart B",
                                                    "water to make                  2 l\n\npart B"))

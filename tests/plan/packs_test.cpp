@@ -152,5 +152,10 @@ TEST_CASE("a want that nobody sells has no order, and a list made to be slow com
     CHECK(found->cost == cost_of(slow, found->packs));
 }
 
+TEST_CASE("more than can be counted in packs has no order, and that is found out at once") {
+    const Exact measure = Exact(1'000'000'000'000) * 1'000'000;
+    CHECK_FALSE(plan::cheapest_packs({{{0, std::nullopt}}, {{measure, {{0, 3, 25}, {0, 9, 100}}}}}).has_value());
+}
+
 }  // namespace
 }  // namespace scruple::test

@@ -44,6 +44,15 @@ supplier Quay
     CHECK(large.left_over.exact == 600);
 }
 
+TEST_CASE("for more than can be counted in packs the list says so, and names none") {
+    const Workspace workspace(
+        sulfite_for("9223372036854775807", "supplier Quay\n    sodium sulfite (anhydrous)   100 g   3.00 EUR\n"));
+    const auto list = workspace.list();
+    CHECK(need_of(list, "sodium sulfite").packs.empty());
+    const auto warning = "more is to be bought than can be counted in packs, and so no packs are named";
+    CHECK(std::ranges::count(list.warnings, warning) == 1);
+}
+
 TEST_CASE("at the same cost the pack that leaves less is bought, then the supplier that comes first by name") {
     const auto supplier_of = [](const std::string& prices) {
         return need_of(Workspace(sulfite_for("25", prices)).list(), "sodium sulfite").packs.at(0).supplier;

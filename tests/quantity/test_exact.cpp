@@ -129,7 +129,8 @@ TEST_CASE("copies and moves of small and large values stand alone") {
     CHECK(copy - large == Exact(1));
     Exact moved = std::move(copy);
     CHECK(moved == large + 1);
-    moved = moved;
+    const Exact& itself = moved;
+    moved = itself;
     CHECK(moved == large + 1);
     moved = Exact(2, 3);
     CHECK(moved.ratio_text() == "2/3");

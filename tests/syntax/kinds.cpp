@@ -11,6 +11,9 @@ template <class... Fs>
 struct overloaded : Fs... {
     using Fs::operator()...;
 };
+// Clang deduces it for aggregates from 17 on.
+template <class... Fs>
+overloaded(Fs...) -> overloaded<Fs...>;
 
 template <class Enum, std::size_t N>
 std::string named(Enum value, const std::array<const char*, N>& names) {
