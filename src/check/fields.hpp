@@ -82,11 +82,15 @@ void fields(auto& each, Is<Bystander> auto& bystander) {
     auto& [ion, source] = bystander;
     each(ion, source);
 }
+void fields(auto& each, Is<Keeping> auto& keeping) {
+    auto& [seconds, text, when] = keeping;
+    each(seconds, text, when);
+}
 void fields(auto& each, Is<Chemical> auto& chemical) {
-    auto& [name, also, forms, grades, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
+    auto& [name, also, forms, grades, keeps, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
            solubilities, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place, built_in, purposes] =
         chemical;
-    each(name, also, forms, grades, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
+    each(name, also, forms, grades, keeps, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
          solubilities, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place, built_in, purposes);
 }
 

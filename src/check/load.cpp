@@ -8,7 +8,6 @@
 namespace scruple::check {
 namespace {
 
-constexpr double water_g_per_mol = 18.015;
 // Volumes are estimates, and solubilities are printed with two or three digits.
 constexpr double over_by = 1.05;
 

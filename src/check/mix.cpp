@@ -8,7 +8,6 @@
 namespace scruple::check {
 namespace {
 
-constexpr double water_g_per_mol = 18.015;
 // Of the solvents' weight; with more of another in it, solubilities in the one say nothing.
 constexpr double nearly_all = 0.9;
 // A bottle that is mostly something else than water holds a liquid, and not a solution of one.

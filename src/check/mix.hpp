@@ -10,6 +10,8 @@
 
 namespace scruple::check {
 
+inline constexpr double water_g_per_mol = 18.015;
+
 /// °C, from the lowest to the highest that it may have.
 struct Warmth {
     double low = 20, high = 20;
