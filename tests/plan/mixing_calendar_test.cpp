@@ -3,6 +3,7 @@
 #include "scruple/plan/mixing_calendar.hpp"
 
 #include <algorithm>
+#include <random>
 
 #include "shopping_workspace.hpp"
 
@@ -179,6 +180,63 @@ TEST_CASE("times grow by what went through the same batch before") {
     const Workspace by_time(reused("reused, 20 films 135 per 1 l, 15 s longer per film 135"));
     CHECK(only_mixing(plan::mixing_calendar(by_time.model(), 0, check::none)).longer.front() ==
           "2026-12-08: 60\u00A0s longer");
+}
+
+// ---- what is on hand ----
+
+struct OnHand {
+    check::Day last;
+    int films;
+};
+struct Needed {
+    check::Day day;
+    int films;
+};
+
+/// The most films that what is on hand can do for, going through every way to share it out.
+int most_done(std::vector<OnHand> batches, const std::vector<Needed>& needs, std::size_t need = 0,
+              std::size_t batch = 0, int left = -1) {
+    if (need == needs.size()) return 0;
+    if (left < 0) left = needs[need].films;
+    if (batch == batches.size()) return most_done(batches, needs, need + 1);
+    int most = 0;
+    const int can = batches[batch].last >= needs[need].day ? std::min(left, batches[batch].films) : 0;
+    for (int films = 0; films <= can; ++films) {
+        batches[batch].films -= films;
+        most = std::max(most, films + most_done(batches, needs, need, batch + 1, left - films));
+        batches[batch].films += films;
+    }
+    return most;
+}
+
+TEST_CASE("of what is on hand as little goes to waste as can be, of all ways to share it out") {
+    std::mt19937 random(1201);
+    const std::string recipe =
+        "recipe Plover\n    keeps 20 days\n    capacity one-shot, 100 ml per film 135\n    water 700 ml\n"
+        "    sodium sulfite (anhydrous) 100 g\n    water to make 1 l\n\nprocess p\n    Plover   5 min\n\nplan one\n";
+    const check::Day first = 20788;  // 2026-12-01, `date -d @$((20788 * 86400)) -u`
+    for (int round = 0; round < 60; ++round) {
+        std::vector<OnHand> batches;
+        std::vector<Needed> needs;
+        std::string log = "\nlog\n    2026-10-01 received sodium sulfite (anhydrous) 1 kg\n", plan;
+        for (check::Day mixed = first - 19; batches.size() < 3; mixed += static_cast<check::Day>(1 + random() % 5)) {
+            batches.push_back({mixed + 20, static_cast<int>(1 + random() % 3)});
+            log += "    " + plan::day_text(mixed) + " mixed Plover " + std::to_string(batches.back().films * 100) +
+                   " ml\n";
+        }
+        for (check::Day day = first; needs.size() < 4; day += static_cast<check::Day>(1 + random() % 6)) {
+            needs.push_back({day, static_cast<int>(1 + random() % 3)});
+            plan += "    " + plan::day_text(day) + " " + std::to_string(needs.back().films) + " films 135 through p\n";
+        }
+        const Workspace workspace(recipe + plan + log);
+        check::Exact mixed;
+        for (const auto& day : plan::mixing_calendar(workspace.model(), 0, check::none).days)
+            for (const auto& mixing : day.mixings) mixed += mixing.volume.value;
+        int films = 0;
+        for (const auto& need : needs) films += need.films;
+        CAPTURE(plan + log);
+        CHECK(mixed == check::Exact(100 * (films - most_done(batches, needs))));
+    }
 }
 
 }  // namespace
