@@ -19,8 +19,16 @@ using check::Model;
 
 namespace {
 
-// Enough for a month that wants a bottle or two; past this the bottles are said to be wanting.
-constexpr std::size_t most_attempts = 150;
+// Enough for a month that wants a bottle or two; past this the bottles are said to be wanting. An attempt takes the
+// longer, the more uses there are.
+constexpr std::size_t most_attempts = 250, most_uses_tried = 10'000;
+
+std::size_t uses_of(const MixPlan& plan) {
+    std::size_t uses = 1;
+    for (const auto& mixed : plan.solutions)
+        for (const auto& batch : mixed.batches) uses += batch.used_on.size();
+    return uses;
+}
 
 /// Of ways to mix that put off one use or another, the one that costs the least first.
 class FittingToBottles {
@@ -31,7 +39,8 @@ class FittingToBottles {
         const MixAttempt first = attempt_mixing(task_, {});
         if (!first.jam) return said(first, first.worth.proven);
         keep(first, {});
-        for (std::size_t tried = 0; !waiting_.empty() && tried < most_attempts; ++tried) {
+        left_ = std::min(most_attempts, most_uses_tried / uses_of(first.plan));
+        while (!waiting_.empty() && (left_ > 0 || !waiting_.begin()->second.first.jam)) {
             const auto cheapest = waiting_.begin();
             const auto [attempt, put_off] = cheapest->second;
             waiting_.erase(cheapest);
@@ -49,7 +58,9 @@ class FittingToBottles {
     void put_off_one(PutOff put_off, const MixUse& use, Day until) {
         Day& earliest = put_off.try_emplace(use, until).first->second;
         earliest = std::max(earliest, until);
-        if (seen_.insert(put_off).second) keep(attempt_mixing(task_, put_off), put_off);
+        if (left_ == 0 || !seen_.insert(put_off).second) return;
+        --left_;
+        keep(attempt_mixing(task_, put_off), put_off);
     }
 
     void keep(const MixAttempt& attempt, const PutOff& put_off) {
@@ -74,6 +85,7 @@ class FittingToBottles {
     const MixTask& task_;
     std::multimap<Worth, std::pair<MixAttempt, PutOff>> waiting_;
     std::set<PutOff> seen_;
+    std::size_t left_ = 0;  ///< attempts
 };
 
 }  // namespace
