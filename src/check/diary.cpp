@@ -181,8 +181,9 @@ bool puts_on_the_shelf(const LogEntry& line, const LogEntry& discarded) {
 
 void judge_batch(Reader& reader, const LogEntry& discarded) {
     const auto& log = reader.model.log;
-    const auto of_day = std::ranges::equal_range(log, *discarded.batch, {}, &LogEntry::day);
-    if (std::ranges::any_of(of_day, [&](const LogEntry& line) { return puts_on_the_shelf(line, discarded); })) return;
+    const auto first = std::ranges::lower_bound(log, *discarded.batch, {}, &LogEntry::day);
+    const auto end = std::ranges::upper_bound(log, *discarded.batch, {}, &LogEntry::day);
+    if (std::any_of(first, end, [&](const LogEntry& line) { return puts_on_the_shelf(line, discarded); })) return;
     const auto& line = std::get<syntax::LogEntry>(reader.tree.statements[discarded.place.statement].node);
     const auto date = reader.tree.dates[line.batch].span;
     reader.report(Kind::no_such_batch, date, {reader.text(date), reader.text(line.of.name)});

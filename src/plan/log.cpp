@@ -144,10 +144,14 @@ class Replay {
         }
     }
 
+    [[nodiscard]] LineId first_line_from(check::Day day) const {
+        const auto at = std::ranges::lower_bound(model_.log, day, {}, &LogEntry::day);
+        return static_cast<LineId>(at - model_.log.begin());
+    }
+
     void discard_batch(const LogEntry& entry) {
-        const auto of_day = std::ranges::equal_range(model_.log, *entry.batch, {}, &LogEntry::day);
-        const auto first = static_cast<LineId>(of_day.begin() - model_.log.begin());
-        const auto end = static_cast<LineId>(of_day.end() - model_.log.begin());
+        const auto first = first_line_from(*entry.batch);
+        const auto end = first_line_from(*entry.batch + 1);
         for (const Stocked& what : lots.known_of(entry)) {
             const Exact there = lots.held_of(what, first, end);
             const Exact wanted = entry.ml.value_or(entry.grams.value_or(there));

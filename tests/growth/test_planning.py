@@ -20,7 +20,7 @@ class Planning(growth.Growth):
 
     def test_shopping(self):
         for form in ("text", "html", "csv"):
-            self.grows_little(40, of.plan, "shopping", "Winter", "--as", form)
+            self.grows_little(60, of.busy_plan, "shopping", "Winter", "--as", form)
 
     def test_prices(self):
         self.grows_little(100, of.prices, "shopping", "Winter")
@@ -30,7 +30,7 @@ class Planning(growth.Growth):
             self.grows_little(60, of.busy_plan, "calendar", "Winter", "--as", form)
 
     def test_evening(self):
-        self.grows_little(40, of.busy_evening, "evening", "Winter", "2027-01-01", "--from", "18:00")
+        self.grows_little(15, of.busy_evening, "evening", "Winter", "2027-01-01", "--from", "18:00")
 
     def test_log(self):
         for form in ("text", "json"):

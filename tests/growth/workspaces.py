@@ -73,16 +73,11 @@ def day(i):
 PROCESS = "process roll film\n    Reed 0   10 min at 20 C\n    wash   5 min\n"
 
 
-def plan(folder, count):
-    rows = [f"    {day(i * 3)}   2 films 135 through roll film" for i in range(count)]
-    prices = [f"    {salt}   {size}   {cost} EUR" for salt in SALTS for size, cost in (("100 g", "4.20"), ("1 kg", "21.00"))]
-    write(folder, BENCH, recipe(0), PROCESS, KILN + "\n".join(prices), "plan Winter", *rows)
-
-
 def busy_plan(folder, count):
     """So many sets of days to choose from, from few lines on, that no more of them are tried."""
     rows = [f"    {day(i)}   2 films 135 through roll film" for i in range(count)]
-    write(folder, BENCH, recipe(0, keeps="4 days"), PROCESS, "plan Winter", *rows)
+    prices = [f"    {salt}   {size}   {cost} EUR" for salt in SALTS for size, cost in (("100 g", "4.20"), ("1 kg", "21.00"))]
+    write(folder, BENCH, recipe(0, keeps="4 days"), PROCESS, KILN + "\n".join(prices), "plan Winter", *rows)
 
 
 def busy_evening(folder, count):
