@@ -148,7 +148,7 @@ Exact Lots::take_of(const Stocked& what, LineId first_line, LineId end_line, con
         lot.poured_off += part;
         rest -= part;
     }
-    const Exact taken = wanted - rest;
+    Exact taken = wanted - rest;
     if (what.solution == check::none) take_own(stock, {what.ware, taken});
     pile->second.held -= taken;
     pile->second.account.*to += taken;
