@@ -30,7 +30,7 @@ class Planning(growth.Growth):
             self.grows_little(60, of.busy_plan, "calendar", "Winter", "--as", form)
 
     def test_evening(self):
-        self.grows_little(15, of.busy_evening, "evening", "Winter", "2027-01-01", "--from", "18:00")
+        self.grows_little(10, of.busy_evening, "evening", "Winter", "2027-01-01", "--from", "18:00")
 
     def test_log(self):
         for form in ("text", "json"):
