@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "mix_plan.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <map>
 #include <set>
 #include <tuple>
 
 #include "mix_attempt.hpp"
-#include "scruple/plan/calendar.hpp"
 
 namespace scruple::plan {
 
@@ -33,7 +30,7 @@ std::size_t uses_of(const MixPlan& plan) {
 /// Of ways to mix that put off one use or another, the one that costs the least first.
 class FittingToBottles {
   public:
-    FittingToBottles(const MixTask& task) : task_(task) {}
+    explicit FittingToBottles(const MixTask& task) : task_(task) {}
 
     MixPlan run() {
         const MixAttempt first = attempt_mixing(task_, {});

@@ -23,7 +23,7 @@ usage() {
     exit 2
 }
 
-# What a run begins with: the corpus, and the seeds that it was made from.
+# The dictionary of the language's words, and the seeds of each target: recipe text of the demo, library and tests.
 prepare() {
     /usr/bin/python3 tests/fuzz/words.py >"$work/words" &&
         /usr/bin/python3 tests/fuzz/seeds.py "$work/seeds"

@@ -10,9 +10,8 @@
 namespace scruple::test {
 namespace {
 
-std::string month(const std::string& keeps) {
-    return "recipe Plover\n    " + keeps + R"(
-    capacity 10 films 135 per 1 l
+std::string month(const std::string& keeps, const std::string& capacity = "10 films 135 per 1 l") {
+    return "recipe Plover\n    " + keeps + "\n    capacity " + capacity + R"(
     water                        700 ml
     sodium sulfite (anhydrous)   100 g
     water to make                1 l
@@ -134,19 +133,7 @@ TEST_CASE("what the bottles of the bench do not hold is mixed when there is room
 }
 
 std::string reused(const std::string& facts) {
-    return "recipe Plover\n    keeps 6 months\n    capacity " + facts + R"(
-    water                        700 ml
-    sodium sulfite (anhydrous)   100 g
-    water to make                1 l
-
-process p
-    Plover   5 min
-
-plan one
-    2026-12-01   4 films 135 through p
-    2026-12-08   4 films 135 through p
-    2026-12-20   4 films 135 through p
-)";
+    return month("keeps 6 months", facts);
 }
 
 const plan::Mixing& only_mixing(const plan::MixingCalendar& calendar) {
