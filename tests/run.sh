@@ -64,7 +64,7 @@ format_check() {
 
 # Over the files of each rung together, whose headers then are read once.
 tidy_check() {
-    cmake -S . -B build/tidy -G Ninja -DCMAKE_BUILD_TYPE=Release -DSCRUPLE_TESTS=OFF -DCMAKE_UNITY_BUILD=ON &&
+    cmake -S . -B build/tidy -G Ninja -DCMAKE_BUILD_TYPE=Release -DSCRUPLE_TESTS=OFF &&
         ninja -C build/tidy scruple_embedded &&
         run-clang-tidy -quiet -j "$jobs" -checks=-bugprone-suspicious-include -p build/tidy
 }
@@ -103,6 +103,7 @@ check fuzzing sh tests/fuzz/run.sh 120
 check demo sh recipes/demo.sh
 check ladder "$python" tests/tools/ladder.py
 check one-definition "$python" tests/tools/one_definition.py
+check includes "$python" tests/tools/includes.py
 check licence-lines "$python" tests/tools/licence_lines.py
 check format format_check
 check shell-scripts scripts_check

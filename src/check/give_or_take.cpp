@@ -7,8 +7,6 @@
 namespace scruple::check {
 namespace {
 
-using What = Instrument::What;
-
 constexpr double without_bench = 0.01;  // common practice, no source
 constexpr double of_the_jar = 0.005;    // what salts of good grade hold: 99 to 100 %. Common practice, no source
 
@@ -20,7 +18,7 @@ double of_readings(const Instrument& instrument, const Exact& measure, double re
 double of_measuring(const Bench& bench, bool by_weight, const Exact& measure) {
     double least = 1;
     for (const auto& one : bench.instruments) {
-        if ((one.what == What::balance) != by_weight) continue;
+        if ((one.what == Instrument::What::balance) != by_weight) continue;
         const Exact readings = (measure / one.capacity).ceil();
         if (readings <= (by_weight ? 1 : most_fills))
             least = std::min(least, of_readings(one, measure, readings.to_double()));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "passes.hpp"
 #include "scruple/text/printable.hpp"
 #include "scruple/text/utf8.hpp"

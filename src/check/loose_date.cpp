@@ -7,6 +7,7 @@
 #include <array>
 #include <chrono>
 #include <optional>
+#include <utility>
 
 namespace scruple::check {
 namespace {

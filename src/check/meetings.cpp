@@ -3,6 +3,7 @@
 #include "meetings.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "expected.hpp"

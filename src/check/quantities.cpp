@@ -14,7 +14,7 @@ namespace {
 using diagnostics::Kind;
 using quantity::Dimension;
 
-std::string_view words_for(Dimension dimension) {
+std::string_view dimension_words(Dimension dimension) {
     switch (dimension) {
         case Dimension::mass:
             return "a weight (g, kg, oz av …)";
@@ -223,9 +223,9 @@ std::optional<Exact> read_as(Reader& reader, const syntax::Quantity& quantity, D
 }
 
 void report_wrong_kind(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {
-    reader.report(
-        Kind::wrong_kind_of_unit, quantity.span(),
-        {reader.text(quantity.span()), words_for(quantity::info(quantity.unit).dimension), words_for(wanted)});
+    reader.report(Kind::wrong_kind_of_unit, quantity.span(),
+                  {reader.text(quantity.span()), dimension_words(quantity::info(quantity.unit).dimension),
+                   dimension_words(wanted)});
 }
 
 std::optional<Exact> read_positive(Reader& reader, const syntax::Quantity& quantity, Dimension wanted) {

@@ -17,15 +17,15 @@ namespace {
 namespace fs = std::filesystem;
 using driver::Trouble;
 
-struct Report {
+struct Tidied {
     std::string file;
     enum class State { changed, unchanged, left } state = State::unchanged;
     std::string why;  ///< left
     Exit status = Exit::fine;
 };
 
-Report left(const fs::path& file, std::string why, Exit status) {
-    return {file.native(), Report::State::left, std::move(why), status};
+Tidied left(const fs::path& file, std::string why, Exit status) {
+    return {file.native(), Tidied::State::left, std::move(why), status};
 }
 
 std::vector<fs::path> listed(const fs::path& folder) {
@@ -58,7 +58,7 @@ std::optional<std::string> unreadable_line(const text::Source& source, const syn
     return std::nullopt;
 }
 
-Report tidied(const fs::path& path, bool only_look) {
+Tidied tidied(const fs::path& path, bool only_look) {
     // Else a line that is added to a log meanwhile would be lost. What cannot be held cannot be read, which says why.
     const auto held = driver::hold(path);
     auto read = driver::read_recipe_file(path);
@@ -68,24 +68,24 @@ Report tidied(const fs::path& path, bool only_look) {
     const syntax::Tree tree = syntax::parse(source);
     if (auto why = unreadable_line(source, tree)) return left(path, *why, Exit::faults);
     const std::string tidy = emit::tidy_text(source, tree);
-    if (tidy == source.bytes) return {path.native(), Report::State::unchanged, {}, Exit::fine};
-    if (only_look) return {path.native(), Report::State::changed, {}, Exit::faults};
+    if (tidy == source.bytes) return {path.native(), Tidied::State::unchanged, {}, Exit::fine};
+    if (only_look) return {path.native(), Tidied::State::changed, {}, Exit::faults};
     if (const auto trouble = driver::write_whole(path, tidy)) return left(path, trouble->message, Exit::trouble);
-    return {path.native(), Report::State::changed, {}, Exit::fine};
+    return {path.native(), Tidied::State::changed, {}, Exit::fine};
 }
 
-std::string summary(const std::vector<Report>& reports, bool only_look) {
+std::string summary(const std::vector<Tidied>& reports, bool only_look) {
     const auto changed = std::count_if(reports.begin(), reports.end(),
-                                       [](const Report& r) { return r.state == Report::State::changed; });
+                                       [](const Tidied& r) { return r.state == Tidied::State::changed; });
     return fmt::format("{} {} looked at, {} {}", reports.size(), reports.size() == 1 ? "file" : "files", changed,
                        only_look ? "would change" : "changed");
 }
 
-std::string json_of(const std::vector<Report>& reports) {
+std::string json_of(const std::vector<Tidied>& reports) {
     using nlohmann::ordered_json;
     constexpr std::array states{"changed", "unchanged", "left"};
     ordered_json files = ordered_json::array();
-    for (const Report& r : reports)
+    for (const Tidied& r : reports)
         files.push_back({{"file", r.file}, {"state", states[static_cast<std::size_t>(r.state)]}, {"why", r.why}});
     return json_text({{"kind", "tidy"}, {"files", files}});
 }
@@ -95,15 +95,15 @@ std::string json_of(const std::vector<Report>& reports) {
 Outcome tidy_job(const Call& call) {
     const As as = call.as();
     const bool only_look = call.has("--check");
-    std::vector<Report> reports;
+    std::vector<Tidied> reports;
     for (const fs::path& file : files_of(call)) reports.push_back(tidied(file, only_look));
 
     Outcome outcome;
-    for (const Report& report : reports) {
+    for (const Tidied& report : reports) {
         outcome.status = std::max(outcome.status, report.status);
-        if (report.state == Report::State::left)
+        if (report.state == Tidied::State::left)
             outcome.aside += text::printable(report.file + " is left as it is: " + report.why) + "\n";
-        if (report.state == Report::State::changed) outcome.text += text::printable(report.file) + "\n";
+        if (report.state == Tidied::State::changed) outcome.text += text::printable(report.file) + "\n";
     }
     outcome.done = summary(reports, only_look);
     outcome.text =

@@ -2,6 +2,7 @@
 #include <sha256.h>
 #include <sys/types.h>
 
+#include <algorithm>
 #include <array>
 
 #include "scruple/driver/driver.hpp"

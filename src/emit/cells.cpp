@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <string_view>
 
+#include "fold.hpp"
+
 namespace scruple::emit {
 namespace {
 
@@ -17,8 +19,6 @@ std::uint32_t end_of(const syntax::Name& name) {
 std::uint32_t end_of(const Tree& tree, const syntax::Substance& substance) {
     return substance.form == syntax::nowhere ? end_of(substance.name) : tree.forms[substance.form].span.end;
 }
-
-constexpr std::string_view no_break_blank = "\u00A0";
 
 std::uint32_t past_blanks(std::string_view text, std::uint32_t at) {
     while (at < text.size()) {

@@ -11,7 +11,7 @@ namespace scruple::emit::csv {
 
 namespace {
 
-std::string quoted(std::string_view cell) {
+std::string in_quotes(std::string_view cell) {
     if (cell.find_first_of("\",\r\n") == std::string_view::npos) return std::string(cell);
     std::string all = "\"";
     for (const char c : cell) all += c == '"' ? "\"\"" : std::string(1, c);
@@ -47,7 +47,7 @@ std::string words(std::string_view text) {
 
 std::string row(const std::vector<std::string>& cells) {
     std::string all;
-    for (std::size_t i = 0; i < cells.size(); ++i) all += (i == 0 ? "" : ",") + quoted(cells[i]);
+    for (std::size_t i = 0; i < cells.size(); ++i) all += (i == 0 ? "" : ",") + in_quotes(cells[i]);
     return all + "\r\n";
 }
 

@@ -7,8 +7,6 @@
 namespace scruple::emit {
 namespace {
 
-constexpr std::string_view no_break_blank = "\u00A0";
-
 std::vector<std::uint32_t> touching(const syntax::Tree& tree) {
     std::vector<std::uint32_t> places;
     const auto look_at = [&](const syntax::Quantity& quantity) {

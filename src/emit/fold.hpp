@@ -3,11 +3,14 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "scruple/syntax/tree.hpp"
 
 namespace scruple::emit {
+
+inline constexpr std::string_view no_break_blank = "\u00A0";
 
 /// One blank for every run of them (no-break ones too) and between a number and its unit; what stands in quotes
 /// is left alone. Source and tree must outlive this.

@@ -16,7 +16,6 @@ namespace {
 namespace words = emit::words;
 using plan::Card;
 
-constexpr Style title_style{26, true};
 constexpr double page_width = 60;
 constexpr int most_lines = 3;  // of a name; the card has all of it
 

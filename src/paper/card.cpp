@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
+
 #include "column.hpp"
 #include "scruple/emit/words.hpp"
 #include "scruple/plan/calendar.hpp"
@@ -15,7 +18,6 @@ namespace words = emit::words;
 using plan::Card;
 using plan::Work;
 
-constexpr Style title_style{26, true};
 constexpr Style makes_style{20, true};
 constexpr Style amount_style{22, true};
 constexpr Style what_style{16, false};
@@ -26,9 +28,9 @@ std::string kept(std::string_view text) {
     return words::with_units_kept(text);
 }
 
-class Composer {
+class CardComposer {
   public:
-    Composer(const Type& type, const SheetSize& sheet) : column_(type, area_of(sheet).width) {}
+    CardComposer(const Type& type, const SheetSize& sheet) : column_(type, area_of(sheet).width) {}
 
     Blocks card(const Card& card) {
         head(card);
@@ -248,7 +250,7 @@ class Composer {
 
 std::vector<Page> card_pages(const Card& card, const Type& type, const SheetSize& sheet) {
     const std::string title = words::running_head(card);
-    return laid_out({title, Composer(type, sheet).card(card)}, type, sheet);
+    return laid_out({title, CardComposer(type, sheet).card(card)}, type, sheet);
 }
 
 std::string cards(std::span<const plan::Card> cards, const Printing& printing) {

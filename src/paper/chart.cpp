@@ -2,6 +2,7 @@
 #include "chart.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace scruple::paper {
 namespace {

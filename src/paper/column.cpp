@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <memory>
 #include <numeric>
+#include <utility>
 
 namespace scruple::paper {
 namespace {

@@ -2,6 +2,7 @@
 // The blocks that documents are made of, set to the width of a column.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>

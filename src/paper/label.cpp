@@ -16,7 +16,6 @@ namespace {
 namespace words = emit::words;
 using plan::Label;
 
-constexpr double points_per_mm = 72 / 25.4;
 constexpr double margin = 7;
 constexpr double least_code = 44, most_code = 84;
 constexpr double least_points = 6.5;
@@ -27,9 +26,9 @@ struct Sizes {
 };
 constexpr Sizes all_sizes[] = {{20, 16, 10, 8.5}, {17, 14, 9, 7.5}, {14, 12, 8, 7}, {11, 10, 7, least_points}};
 
-class Composer {
+class LabelComposer {
   public:
-    Composer(const Type& type, const LabelGrid& grid, const Sizes& sizes)
+    LabelComposer(const Type& type, const LabelGrid& grid, const Sizes& sizes)
         : sizes_(sizes),
           width_(grid.width_mm * points_per_mm - 2 * margin),
           height_(grid.height_mm * points_per_mm - 2 * margin),
@@ -125,7 +124,7 @@ struct Composed {
 Composed composed(const Type& type, const LabelGrid& grid, const Label& label) {
     Composed made;
     for (const Sizes& sizes : all_sizes) {
-        Composer composer(type, grid, sizes);
+        LabelComposer composer(type, grid, sizes);
         made = {composer.label(label), composer.room()};
         if (made.block.height <= made.room) break;
     }

@@ -10,7 +10,6 @@
 namespace scruple::paper {
 namespace {
 
-constexpr double points_per_mm = 72 / 25.4;
 constexpr double margin_mm = 12;
 constexpr double foot_points = 24;
 constexpr int most_head_lines = 2;  // a name may be longer than a sheet

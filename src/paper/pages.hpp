@@ -12,6 +12,8 @@
 
 namespace scruple::paper {
 
+inline constexpr double points_per_mm = 72 / 25.4;
+
 /// One document that begins a sheet of its own.
 struct Document {
     std::string title;  ///< at the head of every sheet but the first, and in the bookmarks

@@ -25,9 +25,9 @@ std::vector<std::string> paragraphs(const std::vector<std::vector<std::string>>&
     return found;
 }
 
-class Composer {
+class ListComposer {
   public:
-    Composer(const Type& type, const SheetSize& sheet) : list_(type, area_of(sheet).width) {}
+    ListComposer(const Type& type, const SheetSize& sheet) : list_(type, area_of(sheet).width) {}
 
     Blocks list(const ShoppingList& list) {
         list_.title(words::shopping_title(list), {fmt::format("{} to {}", list.first_day, list.last_day)});
@@ -132,7 +132,7 @@ class Composer {
 
 std::string shopping(const ShoppingList& list, const Printing& printing) {
     const Type type;
-    return drawn({words::shopping_title(list), Composer(type, printing.sheet).list(list)}, type, printing);
+    return drawn({words::shopping_title(list), ListComposer(type, printing.sheet).list(list)}, type, printing);
 }
 
 }  // namespace scruple::paper

@@ -13,7 +13,6 @@
 namespace scruple::paper {
 namespace {
 
-constexpr double points_per_mm = 72 / 25.4;
 constexpr double dots_per_point = 150.0 / 72;
 constexpr double between_sheets = 6;
 

@@ -4,6 +4,7 @@
 #include <pango/pangocairo.h>
 
 #include <cmath>
+#include <utility>
 
 namespace scruple::paper {
 namespace {

@@ -5,6 +5,7 @@
 #include <cairo.h>
 #include <pango/pango.h>
 
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <vector>
@@ -18,6 +19,7 @@ struct Style {
 
 inline constexpr Style body{14, false};
 inline constexpr Style strong{14, true};
+inline constexpr Style title_style{26, true};
 
 /// A piece of a text in one style.
 struct Run {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <functional>
 #include <tuple>
 
 #include "scruple/plan/mixing_calendar.hpp"

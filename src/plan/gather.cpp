@@ -36,10 +36,6 @@ Figure sum_of(const Figure& a, const Figure& b) {
     return by_weight(a) ? grams_as_read(printed, exact) : ml_as_read(printed, exact);
 }
 
-void say_once(std::vector<std::string>& notes, std::string note) {
-    if (!note.empty() && std::ranges::find(notes, note) == notes.end()) notes.push_back(std::move(note));
-}
-
 }  // namespace
 
 bool same_thing(const Addition& a, const Addition& b) {
@@ -59,15 +55,15 @@ GatherList::Entry& GatherList::entry_for(const Addition& addition, const Figure&
     const bool solution = addition.chemical == check::none;
     Gathered row{gathered_name(model_, addition), form_words(model_, addition), {}, 0, solution, addition.optional, {}};
     entries_.push_back({&addition, std::move(row), {}});
-    say_once(entries_.back().notes, std::string(addition.grade));
+    if (!addition.grade.empty()) say_once(entries_.back().notes, std::string(addition.grade));
     return entries_.back();
 }
 
-void GatherList::add(const Addition& addition, const Figure& figure, double mol, std::string note) {
+void GatherList::add(const Addition& addition, const Figure& figure, double mol, const std::string& note) {
     Entry& entry = entry_for(addition, figure);
     entry.row.amount = entry.row.amount.text.empty() ? figure : sum_of(entry.row.amount, figure);
     entry.row.mol += mol;
-    say_once(entry.notes, std::move(note));
+    if (!note.empty()) say_once(entry.notes, note);
 }
 
 void GatherList::add_about(const Addition& addition, const Exact& ml) {

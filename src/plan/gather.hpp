@@ -19,7 +19,7 @@ class GatherList {
     explicit GatherList(const check::Model& model) : model_(model) {}
 
     /// Adds what one line takes. Lines of the same thing are summed as printed, so that list and work agree.
-    void add(const check::Addition& addition, const Figure& figure, double mol, std::string note = {});
+    void add(const check::Addition& addition, const Figure& figure, double mol, const std::string& note = {});
     /// What only fills up, water as a rule: about so many ml of it, up to the next whole one.
     void add_about(const check::Addition& addition, const check::Exact& ml);
 

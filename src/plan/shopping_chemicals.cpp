@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "ingredients.hpp"
 #include "shopping_steps.hpp"

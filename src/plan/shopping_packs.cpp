@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From what is to be bought to packs, postage and totals.
 #include <algorithm>
+#include <functional>
 #include <map>
 #include <set>
 

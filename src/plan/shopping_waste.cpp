@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What is poured off in the course of a plan, by kind; what has taken up silver stands apart.
 #include <algorithm>
+#include <functional>
 
 #include "reach.hpp"
 #include "shopping_steps.hpp"

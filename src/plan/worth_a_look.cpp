@@ -2,6 +2,7 @@
 #include "worth_a_look.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace scruple::plan {

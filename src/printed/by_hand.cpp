@@ -2,6 +2,7 @@
 #include "by_hand.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "scruple/syntax/normal.hpp"
 #include "wording.hpp"

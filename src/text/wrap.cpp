@@ -2,6 +2,7 @@
 #include "scruple/text/wrap.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "scruple/text/source.hpp"
 #include "scruple/text/utf8.hpp"

@@ -5,6 +5,7 @@
 #include <toml++/toml.h>
 #include <yaml-cpp/yaml.h>
 
+#include <iterator>
 #include <nlohmann/json.hpp>
 #include <sstream>
 

@@ -7,6 +7,7 @@
 #include <iterator>
 #include <random>
 #include <string_view>
+#include <utility>
 
 namespace scruple::bench {
 namespace {

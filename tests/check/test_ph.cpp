@@ -2,6 +2,7 @@
 // pH by the constants of the library, against standard buffers, a geochemical program and common practice.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <map>

@@ -2,6 +2,7 @@
 // A set of acids and bases put together from the reference tables pKa_25C.csv and sit_coefficients.csv.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <string>
 #include <string_view>

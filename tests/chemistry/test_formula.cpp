@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
 #include <random>
 
 #include "scruple/chemistry/formula.hpp"

@@ -2,6 +2,7 @@
 // pH against a geochemical program, with its constants; and what must hold of any solution.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 

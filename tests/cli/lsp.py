@@ -110,7 +110,10 @@ class Client:
     def kill(self):
         self.server.kill()
         self.server.wait()
-        self.server.stdin.close()
+        try:
+            self.server.stdin.close()
+        except BrokenPipeError:
+            pass  # what was not read by the time the server ended cannot be sent any more
         self.server.stdout.close()
 
 

@@ -2,6 +2,8 @@
 // The library that is built in, against what reading and checking it gives.
 #include <doctest/doctest.h>
 
+#include <stdexcept>
+
 #include "scruple/check/packed.hpp"
 #include "scruple/driver/library.hpp"
 #include "scruple/syntax/parse.hpp"

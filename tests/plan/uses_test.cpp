@@ -115,7 +115,7 @@ working
     CHECK(drawing.ml("Grebe") == 60);
 }
 
-std::string fixer(const std::string& capacity) {
+std::string fixer_that_holds(const std::string& capacity) {
     return R"(
 recipe Dunlin
     )" + capacity +
@@ -127,7 +127,7 @@ recipe Dunlin
 }
 
 TEST_CASE("a bath with a capacity is spent in proportion") {
-    const Drawing drawing(fixer("capacity 20 films 135 per 1 l") + through("Dunlin", "6 films 135"));
+    const Drawing drawing(fixer_that_holds("capacity 20 films 135 per 1 l") + through("Dunlin", "6 films 135"));
     CHECK(drawing.ml("Dunlin") == 300);  // 6 / 20 of a litre
     CHECK(drawing.because("Dunlin") == "6 films 135: 20 films 135 per 1 l: 300 ml");
 }
@@ -136,7 +136,7 @@ TEST_CASE("capacity is counted in area across formats") {
     // The customary unit: one film 135 of 36 exposures = one film 120 = one sheet 8x10 in = four sheets 4x5 in =
     // 80 square inches (common practice, no source); 8 × 10 = 80 and 4 × 4 × 5 = 80 hold by arithmetic.
     const auto ml = [](const std::string& uses) {
-        return Drawing(fixer("capacity 20 films 135 per 1 l") + through("Dunlin", uses)).ml("Dunlin");
+        return Drawing(fixer_that_holds("capacity 20 films 135 per 1 l") + through("Dunlin", uses)).ml("Dunlin");
     };
     CHECK(ml("1 film 135") == 50);
     CHECK(ml("1 film 120") == 50);
@@ -148,7 +148,7 @@ TEST_CASE("capacity is counted in area across formats") {
 
 TEST_CASE("of two capacities the one for the very thing counts") {
     const auto ml = [](const std::string& uses) {
-        return Drawing(fixer("capacity 20 films 135 per 1 l, 40 sheets 4x5 in per 1 l") + through("Dunlin", uses))
+        return Drawing(fixer_that_holds("capacity 20 films 135 per 1 l, 40 sheets 4x5 in per 1 l") + through("Dunlin", uses))
             .ml("Dunlin");
     };
     CHECK(ml("10 films 135") == 500);
@@ -158,13 +158,13 @@ TEST_CASE("of two capacities the one for the very thing counts") {
 }
 
 TEST_CASE("a one-shot bath is poured away, whatever more could go through it") {
-    const Drawing drawing(fixer("capacity one-shot, 250 ml per film 135, 20 films 135 per 1 l") +
+    const Drawing drawing(fixer_that_holds("capacity one-shot, 250 ml per film 135, 20 films 135 per 1 l") +
                           through("Dunlin", "2 films 135"));
     CHECK(drawing.ml("Dunlin") == 500);  // and not 100
 }
 
 TEST_CASE("a bath without a capacity takes a batch a day, and a warning says what to write") {
-    const Drawing drawing(fixer("") + through("Dunlin", "6 films 135, 2 films 120"));
+    const Drawing drawing(fixer_that_holds("") + through("Dunlin", "6 films 135, 2 films 120"));
     CHECK(drawing.ml("Dunlin") == 2000);
     CHECK(warns(drawing.warnings, "the capacity of Dunlin is not known"));
     CHECK(warns(drawing.warnings, "`capacity 12 films 135 per 1 l`"));

@@ -4,7 +4,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <array>
 #include <fstream>
+#include <iterator>
 #include <sstream>
 
 #include "kinds.hpp"
