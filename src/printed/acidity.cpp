@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "directions.hpp"
 #include "scruple/check/ph.hpp"
 
 namespace scruple::printed {
@@ -33,13 +34,14 @@ double share_of(const Mixture& mixture, std::size_t solution) {
 
 Held held_by(const check::Model& model, const Layout& layout, const Judge& judge, const Found& found,
              const Mixture& mixture) {
+    const Mixture mixed = in_one_unit(mixture, found.shared.fluid[0]);
     Held held;
     for (std::size_t line = 0; line < layout.lines.size(); ++line) {
         const Known& known = layout.lines[line];
-        const double share = share_of(mixture, known.line->solution);
+        const double share = share_of(mixed, known.line->solution);
         if (share == 0) continue;
         const Way& way = known.ways[found.ways[line]];
-        const double grams = judge.substance(line, 0, way, found.shared) * share;
+        const double grams = judge.substance(line, way, found.shared) * share;
         if (grams <= 0) {
             held.all_known = false;
             continue;

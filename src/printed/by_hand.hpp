@@ -27,7 +27,18 @@ enum class ByHand : std::uint8_t {
 };
 [[nodiscard]] ByHand by_hand_of(std::string_view said);
 
-[[nodiscard]] bool is_said(const std::vector<check::ReadingByHand>& by_hand, ByHand what);
+/// `fl oz us in column 2`, `% w/w of acetic acid`: the only column, counted from 0, and the only chemical it is about.
+struct Narrowed {
+    std::optional<std::size_t> column{};
+    std::string chemical{};  ///< as it is typed; empty for all
+};
+[[nodiscard]] Narrowed narrowed(std::string_view said);
+
+/// Of the page, or of one of its columns.
+[[nodiscard]] bool is_said(const std::vector<check::ReadingByHand>& by_hand, ByHand what, std::size_t column = 0);
+
+/// Whether a line settles things for a chemical.
+[[nodiscard]] bool is_about(const check::Model& model, const check::ReadingByHand& line, check::Id chemical);
 
 /// A line's way by hand: those it excludes are taken away.
 void keep_to_hand(const check::Model& model, Layout& layout, const std::vector<check::ReadingByHand>& by_hand);

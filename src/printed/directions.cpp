@@ -6,6 +6,7 @@
 
 #include "headings.hpp"
 #include "notation.hpp"
+#include "reading.hpp"
 #include "wording.hpp"
 
 namespace scruple::printed {
@@ -34,6 +35,8 @@ constexpr std::array introductions{"working solution",
                                    "stock with",
                                    "it with",
                                    "with",
+                                   "pour",
+                                   "to",
                                    "of"};
 
 void drop_introductions(std::string& text) {
@@ -50,7 +53,7 @@ void drop_introductions(std::string& text) {
 }
 
 std::vector<std::string> pieces_of(const std::string& text) {
-    constexpr std::array partings{",", ";", "+", "&", " and ", " to ", " with ", " plus "};
+    constexpr std::array partings{",", ";", "+", "&", " and ", " to ", " into ", " with ", " add ", " plus "};
     std::vector<std::string> all(1);
     for (std::size_t at = 0; at < text.size();) {
         const auto parting = std::ranges::find_if(
@@ -108,6 +111,91 @@ bool names_water(std::string_view name) {
     return has_word(lower(name), "water");
 }
 
+/// `1 part A to 2 parts B, never the reverse`
+bool is_remark(const std::string& words) {
+    const std::string said = lower(tidied(words));
+    return std::ranges::any_of(
+        std::array{"never", "not", "always", "when", "immediately", "just", "at", "as", "in this order", "use"},
+        [&](std::string_view word) { return said == word || said.starts_with(std::string(word) + " "); });
+}
+
+/// What stands before `water to make 20 oz`, with that volume; nothing where it is not said so.
+struct MadeUp {
+    std::string before;
+    Pour to;
+};
+std::optional<MadeUp> made_up(const std::string& text) {
+    for (const std::string_view words : {" water to make ", " water to ", " make up to ", " made up to "}) {
+        const std::size_t at = lower(text).find(words);
+        if (at == std::string::npos) continue;
+        auto to = piece_of(text.substr(at + words.size()));
+        if (!to || (!to->name.empty() && !names_water(to->name))) continue;
+        std::string before = text.substr(0, at);
+        for (const std::string_view end : {" and", " with"})
+            if (before.ends_with(end)) before.resize(before.size() - end.size());
+        return MadeUp{std::move(before), std::move(*to)};
+    }
+    return std::nullopt;
+}
+
+/// A volume, whoever's it is.
+bool is_fluid(UnitWord unit) {
+    return ml_of(unit, Fluid::imperial) > 0;
+}
+
+/// Adds so many parts of what is named, of water or a solution; says false where that is neither, or is in it already.
+bool pour(const Pour& piece, const std::vector<Solution>& solutions, const Mixture& unnamed, Mixture& mixture) {
+    if (names_water(piece.name)) {
+        if (mixture.water > 0 && mixture.water_unit != piece.unit) return false;
+        mixture.water += piece.parts;
+        mixture.water_unit = piece.unit;
+        return true;
+    }
+    if (piece.name.empty()) {
+        // `1+4` is a dilution, which others read.
+        if (piece.unit == UnitWord::none || !mixture.shares.empty()) return false;
+        if (unnamed.shares.empty() || unnamed.water > 0) return false;
+        Exact sum = 0;
+        for (const Mixture::Share& share : unnamed.shares) {
+            if (share.unit != unnamed.shares.front().unit) return false;
+            sum += share.parts;
+        }
+        for (const Mixture::Share& share : unnamed.shares)
+            mixture.shares.push_back({share.solution, piece.parts * share.parts / sum, piece.unit});
+        return true;
+    }
+    if (piece.name == "each" && solutions.size() > 1 && mixture.shares.empty()) {
+        for (std::size_t one = 0; one < solutions.size(); ++one)
+            mixture.shares.push_back({one, piece.parts, piece.unit});
+        return true;
+    }
+    const auto solution = solution_called(piece.name, solutions);
+    if (!solution || std::ranges::find(mixture.shares, *solution, &Mixture::Share::solution) != mixture.shares.end())
+        return false;
+    mixture.shares.push_back({*solution, piece.parts, piece.unit});
+    return true;
+}
+
+/// `1 part A, 1 B`: a figure without a unit counts what the others count.
+void count_alike(Mixture& mixture, UnitWord unit) {
+    if (mixture.water_unit == UnitWord::none) mixture.water_unit = unit;
+    for (Mixture::Share& share : mixture.shares)
+        if (share.unit == UnitWord::none) share.unit = unit;
+}
+
+/// Water up to so much in all; says false where that is less than what is there, or in another unit.
+bool fill_up(const Pour& to, Mixture& mixture) {
+    Exact rest = to.parts - mixture.water;
+    for (const Mixture::Share& share : mixture.shares) {
+        if (share.unit != to.unit) return false;
+        rest -= share.parts;
+    }
+    if (mixture.water > 0 || mixture.shares.empty() || rest <= 0) return false;
+    mixture.water = rest;
+    mixture.water_unit = to.unit;
+    return true;
+}
+
 /// `equal parts of A and B`, `an equal volume of water`
 std::optional<Mixture> equal_parts(const std::string& text, const std::vector<Solution>& solutions) {
     std::string rest;
@@ -146,35 +234,48 @@ std::optional<std::size_t> solution_called(std::string_view words, const std::ve
     return label->empty() && solutions.size() == 1 ? std::optional<std::size_t>(0) : std::nullopt;
 }
 
-std::optional<Mixture> mixture_in(std::string_view line, const std::vector<Solution>& solutions) {
+std::optional<Mixture> mixture_in(std::string_view line, const std::vector<Solution>& solutions,
+                                  const Mixture& unnamed) {
     std::string text = tidied(line);
     drop_introductions(text);
     if (auto equal = equal_parts(text, solutions)) return adds_up(*equal) ? equal : std::nullopt;
     Mixture mixture;
     std::optional<UnitWord> unit;
-    for (const std::string& words : pieces_of(text)) {
-        const auto piece = piece_of(words);
+    const auto whole = made_up(text);
+    for (const std::string& words : pieces_of(whole ? whole->before : text)) {
+        auto piece = piece_of(words);
+        if (!piece && !mixture.shares.empty() && is_remark(words)) continue;
         if (!piece || piece->parts <= 0) return std::nullopt;
-        // `1 part A, 1 B`: a figure without a unit counts what the others count.
-        if (piece->unit != UnitWord::none && unit && *unit != piece->unit) return std::nullopt;
+        if (unit && piece->unit != UnitWord::none && *unit != piece->unit && !(is_fluid(*unit) && is_fluid(piece->unit))) return std::nullopt;
         if (piece->unit != UnitWord::none) unit = piece->unit;
-        if (names_water(piece->name)) {
-            mixture.water += piece->parts;
-            continue;
-        }
-        // `1 part, with 3 parts of water`; `1+4` is a dilution, which others read.
-        if (piece->name.empty() && piece->unit == UnitWord::none) return std::nullopt;
-        const auto solution = solution_called(piece->name.empty() ? "stock" : piece->name, solutions);
-        if (!solution ||
-            std::ranges::find(mixture.shares, *solution, &Mixture::Share::solution) != mixture.shares.end())
-            return std::nullopt;
-        mixture.shares.push_back({*solution, piece->parts});
+        if (!pour(*piece, solutions, unnamed, mixture)) return std::nullopt;
     }
+    count_alike(mixture, unit.value_or(UnitWord::none));
+    if (whole && !fill_up(whole->to, mixture)) return std::nullopt;
     // `Dilute with 3 parts of water`; `add water 10 oz` is a line of the formula.
     const bool told = has_word(lower(line), "dilute") || (unit == UnitWord::part && has_word(lower(line), "add"));
-    if (mixture.shares.empty() && mixture.water > 0 && told && solutions.size() == 1) mixture.shares.push_back({0, 1});
+    if (mixture.shares.empty() && mixture.water > 0 && told)
+        pour({1, mixture.water_unit, ""}, solutions, unnamed, mixture);
     if (!adds_up(mixture)) return std::nullopt;
     return mixture;
+}
+
+Mixture in_one_unit(const Mixture& mixture, Fluid fluid) {
+    if (!mixes_measures(mixture)) return mixture;
+    const auto ml = [fluid](const Exact& parts, UnitWord unit) { return parts * ml_of(unit, fluid); };
+    Exact least = ml(mixture.shares.front().parts, mixture.shares.front().unit);
+    for (const Mixture::Share& share : mixture.shares) least = std::min(least, ml(share.parts, share.unit));
+    Mixture all{{}, ml(mixture.water, mixture.water_unit) / least};
+    for (const Mixture::Share& share : mixture.shares)
+        all.shares.push_back({share.solution, ml(share.parts, share.unit) / least});
+    return all;
+}
+
+bool mixes_measures(const Mixture& mixture) {
+    if (mixture.shares.empty()) return false;
+    const UnitWord first = mixture.shares.front().unit;
+    return (mixture.water > 0 && mixture.water_unit != first) ||
+           std::ranges::any_of(mixture.shares, [&](const auto& share) { return share.unit != first; });
 }
 
 }  // namespace scruple::printed

@@ -104,6 +104,15 @@ std::size_t head_ends(std::string_view line, std::size_t& skip) {
     return std::string_view::npos;
 }
 
+/// `Bleach` and `Sulphide bath`, behind which the first line stands.
+bool is_title_of_bath(std::string_view head) {
+    constexpr std::size_t longest = 3;  // words
+    const std::vector<std::string> words = words_of(head);
+    return !words.empty() && words.size() <= longest &&
+           is_one_of(words.back(), {"bath", "bleach", "bleacher", "developer", "fixer", "toner", "reducer", "hardener",
+                                    "intensifier", "solution", "redeveloper", "re-developer", "sensitiser"});
+}
+
 }  // namespace
 
 std::vector<Heading> headings_in(std::string_view line) {
@@ -126,6 +135,7 @@ std::optional<Label> label_in(std::string_view line) {
     // `1. Metol` counts lines; it takes `No. 1` to count solutions.
     const std::string_view head = line.substr(0, at);
     auto solution = solution_of(head);
+    if (!solution && is_title_of_bath(head)) solution = Solution{tidied(head)};
     if (!solution) return std::nullopt;
     return Label{std::move(*solution), line.substr(at + skip)};
 }

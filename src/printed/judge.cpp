@@ -40,7 +40,7 @@ double said_by_most(std::vector<double> ratios) {
 
 PerLitre Judge::per_litre(std::size_t line, std::size_t column, const Way& way, const Shared& shared) const {
     const Known& known = layout_.lines[line];
-    if (column >= known.line->columns.size() || column >= layout_.columns.size()) return {};
+    if (column >= layout_.columns.size() || !has_amount(*known.line, column)) return {};
     PerLitre it{amount_of(known.line->columns[column], known, shared, way, column, layout_.columns[column]), 0};
     const double volume = volume_of(layout_, known.line->solution, column, shared);
     const Measure& measure = known.line->columns[column];
@@ -53,17 +53,21 @@ PerLitre Judge::per_litre(std::size_t line, std::size_t column, const Way& way, 
     return it;
 }
 
-/// 1 for a metric column against another kind, -1 the other way round, 0 for two of a kind.
-int Judge::direction(std::size_t column) const {
-    return (layout_.columns[column].metric ? 1 : 0) - (layout_.columns[0].metric ? 1 : 0);
+PerLitre Judge::per_litre(std::size_t line, const Way& way, const Shared& shared) const {
+    return per_litre(line, layout_.lines[line].line->stated, way, shared);
+}
+
+int Judge::direction(std::size_t column, std::size_t against) const {
+    return (layout_.columns[column].metric ? 1 : 0) - (layout_.columns[against].metric ? 1 : 0);
 }
 
 std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Shared& shared) const {
     std::vector<Compared> all;
     const std::vector<Measure>& columns = layout_.lines[line].line->columns;
-    const PerLitre first = per_litre(line, 0, way, shared);
+    const std::size_t against = layout_.lines[line].line->stated;
+    const PerLitre first = per_litre(line, against, way, shared);
     if (first.per_litre <= 0) return all;
-    for (std::size_t column = 1; column < std::min(columns.size(), layout_.columns.size()); ++column) {
+    for (std::size_t column = against + 1; column < std::min(columns.size(), layout_.columns.size()); ++column) {
         PerLitre other = per_litre(line, column, way, shared);
         if (other.per_litre <= 0) continue;
         if (other.amount.by_volume != first.amount.by_volume) {
@@ -73,9 +77,9 @@ std::vector<Compared> Judge::compared(std::size_t line, const Way& way, const Sh
             other.per_litre *= times;
             other.amount.by_volume = other.amount.by_volume != (times != 1);
         }
-        const double stronger = std::pow(shared.stronger, direction(column));
+        const double stronger = std::pow(shared.stronger, direction(column, against));
         const double exact = first.per_litre * stronger * other.amount.base / other.per_litre;
-        all.push_back({column, 0, other.amount.base, base_of_step(columns[column], other.amount), exact,
+        all.push_back({column, against, other.amount.base, base_of_step(columns[column], other.amount), exact,
                        other.amount.by_volume == first.amount.by_volume});
     }
     return all;
@@ -89,14 +93,19 @@ double Judge::cost_of_alternatives(std::size_t line, const Way& way, const Share
         const Named named = other->name.empty() ? known.what : chemical_named(model_, other->name);
         if (known.what.chemical == check::none || named.chemical != known.what.chemical) continue;
         const check::Chemical& chemical = model_.chemicals[named.chemical];
-        const Amount here = amount_of(known.line->columns[0], known, shared, way, 0, layout_.columns[0]);
-        const Amount there = amount_of(other->columns[0], known, shared, way, 0, layout_.columns[0]);
+        const std::size_t column = known.line->stated;
+        if (!has_amount(*other, column)) continue;
+        const auto amount = [&](const Line& of) {
+            return amount_of(of.columns[column], known, shared, way, column, layout_.columns[column]);
+        };
+        const Amount here = amount(*known.line);
+        const Amount there = amount(*other);
         if (here.base <= 0 || there.base <= 0) continue;
         double least = std::numeric_limits<double>::infinity();
         for (const check::Form& form : chemical.forms) {
             if (!other->form.empty() && !is_called(form, other->form)) continue;
             const double meant = here.base * (form.molar_mass / chemical.forms[way.form].molar_mass).to_double();
-            least = std::min(least, cost_of_printing(there.base, base_of_step(other->columns[0], there), meant));
+            least = std::min(least, cost_of_printing(there.base, base_of_step(other->columns[column], there), meant));
         }
         if (std::isfinite(least)) cost += least;
     }
@@ -110,12 +119,12 @@ Weights Judge::weights(std::size_t line, const Way& way, const Shared& shared) c
             it.same_kind ? cost_of_printing(it.printed, it.step, it.exact) : weight_for_volume;
     if (!layout_.lines[line].alternatives.empty())
         weights[Evidence::columns] += cost_of_alternatives(line, way, shared);
-    const PerLitre first = per_litre(line, 0, way, shared);
+    const PerLitre first = per_litre(line, way, shared);
     const double most = dissolves(layout_.lines[line].what.chemical, way.form);
     if (most > 0 && !first.amount.by_volume && first.per_litre > most)
         weights[Evidence::dissolving] += will_not_dissolve;
     if (const auto range = usual(line, way.form)) {
-        const double grams = substance(line, 0, way, shared);
+        const double grams = substance(line, way, shared);
         if (grams > 0) weights[Evidence::usual] += cost_of_unusual(*range, grams);
     }
     return weights;
@@ -127,7 +136,7 @@ void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>&
         std::vector<double> ratios;
         for (std::size_t line = 0; line < layout.lines.size(); ++line)
             for (const Compared& it : judge.compared(line, layout.lines[line].ways.front(), shared[s]))
-                if (const int direction = judge.direction(it.column); it.same_kind && direction != 0)
+                if (const int direction = judge.direction(it.column, it.against); it.same_kind && direction != 0)
                     ratios.push_back(direction * std::log(it.printed / it.exact));
         const double stronger = said_by_most(std::move(ratios));
         if (stronger == 0) continue;

@@ -22,11 +22,18 @@ struct Compared {
     bool same_kind = true;  ///< false: one is a weight and the other a volume
 };
 
+struct SolutionStrength {
+    double times = 1;              ///< as strong as in use
+    bool may_be_stronger = false;  ///< one part of several, of which the page does not say how they are mixed
+};
+
 class Judge {
   public:
     Judge(const check::Model& model, const Layout& layout, Role role) : model_(model), layout_(layout), role_(role) {}
 
     [[nodiscard]] PerLitre per_litre(std::size_t line, std::size_t column, const Way& way, const Shared& shared) const;
+    /// By the first column that has an amount.
+    [[nodiscard]] PerLitre per_litre(std::size_t line, const Way& way, const Shared& shared) const;
     /// Each further column against the first that has an amount; a metric one is the one that was rounded.
     [[nodiscard]] std::vector<Compared> compared(std::size_t line, const Way& way, const Shared& shared) const;
     [[nodiscard]] Weights weights(std::size_t line, const Way& way, const Shared& shared) const;
@@ -36,16 +43,18 @@ class Judge {
     /// What an amount holds of the chemical itself, per litre, in g: of a solution its strength's share, of a pure
     /// liquid by its density. 0 where that is not known. `column` is whichever is asked about.
     [[nodiscard]] double substance(std::size_t line, std::size_t column, const Way& way, const Shared& shared) const;
+    /// By the first column that has an amount.
+    [[nodiscard]] double substance(std::size_t line, const Way& way, const Shared& shared) const;
 
     /// What the solution in use usually holds of it, at the strength of the page's solution.
     [[nodiscard]] std::optional<Range> usual(std::size_t line, check::Id form) const;
 
-    /// How many times stronger than in use each solution is; 1 until it is known.
-    void set_strengths(std::vector<double> strengths) { strengths_ = std::move(strengths); }
-    [[nodiscard]] double strength(std::size_t solution) const {
-        return solution < strengths_.size() ? strengths_[solution] : 1;
+    void set_strengths(std::vector<SolutionStrength> strengths) { strengths_ = std::move(strengths); }
+    [[nodiscard]] SolutionStrength strength(std::size_t solution) const {
+        return solution < strengths_.size() ? strengths_[solution] : SolutionStrength{};
     }
-    [[nodiscard]] int direction(std::size_t column) const;
+    /// 1 for a metric column against another kind, -1 the other way round, 0 for two of a kind.
+    [[nodiscard]] int direction(std::size_t column, std::size_t against) const;
     [[nodiscard]] Role role() const { return role_; }
 
   private:
@@ -57,7 +66,7 @@ class Judge {
     const check::Model& model_;
     const Layout& layout_;
     Role role_;
-    std::vector<double> strengths_{};
+    std::vector<SolutionStrength> strengths_{};
 };
 
 /// Adds readings in which the metric column is stronger than the others throughout, by as much as most lines say.
@@ -65,7 +74,7 @@ void add_stronger(const Judge& judge, const Layout& layout, std::vector<Shared>&
 
 /// How many times stronger than in use each solution is: by the page's own directions, else by what fits its lines
 /// best, with a whole number up to 10; 1 where it is unclear.
-[[nodiscard]] std::vector<double> strengths_of(const Judge& judge, const Page& page, const Layout& layout,
-                                               const std::vector<Shared>& shared);
+[[nodiscard]] std::vector<SolutionStrength> strengths_of(const Judge& judge, const Page& page, const Layout& layout,
+                                                         const std::vector<Shared>& shared);
 
 }  // namespace scruple::printed

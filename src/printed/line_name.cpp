@@ -91,7 +91,6 @@ void take_trade_strength(Line& line, std::string& name) {
         std::string_view assumed;
     };
     constexpr std::array all{
-        Trade{"ammonia", ".880", 35, "ammonia of a density of 0.880 is taken as 35 % by weight (common practice)"},
         Trade{"ammon", ".880", 35, "ammonia of a density of 0.880 is taken as 35 % by weight (common practice)"},
         Trade{"acetic", "no. 8", 28,
               "acetic acid No. 8, of a density of about 1.04, is taken as 28 % by weight (common practice)"},
@@ -99,7 +98,8 @@ void take_trade_strength(Line& line, std::string& name) {
               "acetic acid No. 8, of a density of about 1.04, is taken as 28 % by weight (common practice)"}};
     for (const Trade& one : all) {
         const std::string said = lower(name);
-        if (line.percent || !has_word(said, one.chemical) || said.find(one.words) == std::string::npos) continue;
+        if (line.percent || said.find(one.chemical) == std::string::npos || said.find(one.words) == std::string::npos)
+            continue;
         line.percent = one.percent;
         line.percent_said = Percent::by_weight;
         line.assumed = one.assumed;
@@ -159,7 +159,10 @@ What what_of(const Line& line, std::string_view said) {
     if (line.ratio && line.columns.empty()) return What::dilution;
     if (line.columns.empty()) return What::words;
     const bool of_water = is_water(said);
-    if (makes_up(said) && (of_water || begins_with_one_of(said, {"to make", "make", "makes", "to", "made", "total"})))
+    // `To make 28 % acid, dilute three parts with eight of water` is a note.
+    const bool is_note = line.percent || has_word(said, "dilute");
+    if (makes_up(said) && !is_note &&
+        (of_water || begins_with_one_of(said, {"to make", "make", "makes", "to", "made", "total"})))
         return What::water_to_make;
     if (is_sentence(said)) return What::words;
     if (of_water) return said.empty() || is_direction(said) ? What::words : What::water;

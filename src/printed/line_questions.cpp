@@ -74,7 +74,30 @@ class LineAsker {
         return nullptr;
     }
 
+    /// A line that settles things for one chemical of several says which.
+    [[nodiscard]] static std::string narrowed_to(const Known& known) {
+        return known.what.chemical == check::none ? "" : " of " + name_of(known);
+    }
+
+    static std::string_view ounce_words(Ounce ounce) {
+        return ounce == Ounce::apothecaries ? "oz apothecaries" : "oz avoirdupois";
+    }
+
+    void ounce_by_hand(std::size_t i) {
+        const Known& known = asked_.layout.lines[i];
+        const ByHand said = *known.ounce == Ounce::apothecaries ? ByHand::apothecaries : ByHand::avoirdupois;
+        Question question = of(i, "whose ounce for " + name_of(known));
+        question.options.push_back(
+            asked_.options.option(std::string(ounce_words(*known.ounce)), asked_.options.best(), i));
+        settle_by(question, hand_line(asked_, said, 0, known.what.chemical));
+        add(std::move(question), BySaying::yes);
+    }
+
     void other_ounce(std::size_t i) {
+        if (asked_.layout.lines[i].ounce) {
+            ounce_by_hand(i);
+            return;
+        }
         const bool taken = asked_.layout.lines[i].ways[asked_.options.best().ways[i]].other_ounce;
         const auto as_page = asked_.search.best_with(i, [](const Way& way) { return !way.other_ounce; });
         const auto other = asked_.search.best_with(i, [](const Way& way) { return way.other_ounce; });
@@ -82,11 +105,17 @@ class LineAsker {
         // A single column knows nothing of one line against the others.
         if (!taken && asked_.layout.lines[i].line->columns.size() < 2) return;
         if (!taken && other->cost - asked_.options.best().cost > told) return;
-        Question question = of(i, "whose ounce for " + name_of(asked_.layout.lines[i]));
+        const Known& known = asked_.layout.lines[i];
+        const Ounce of_page = as_page->shared.ounce;
+        const Ounce of_line = other->shared.ounce == Ounce::apothecaries ? Ounce::avoirdupois : Ounce::apothecaries;
+        if (of_line == of_page) return;
+        Question question =
+            of(i, fmt::format("whose ounce for {}, where the page has {}", name_of(known), ounce_words(of_page)));
         question.look_for = "whether the columns of its other lines agree";
-        question.options.push_back(asked_.options.option("the ounce of the page", *as_page, i));
-        question.options.push_back(asked_.options.option("the other ounce in this line", *other, i));
-        add(std::move(question), BySaying::no);
+        question.narrowed = narrowed_to(known);
+        question.options.push_back(asked_.options.option(std::string(ounce_words(of_page)), *as_page, i));
+        question.options.push_back(asked_.options.option(std::string(ounce_words(of_line)), *other, i));
+        add(std::move(question), BySaying::yes);
     }
 
     void percent(std::size_t i) {
@@ -98,7 +127,8 @@ class LineAsker {
             if (const auto found = asked_.search.best_with(i, [&](const Way& way) { return way.percent == percent; }))
                 question.options.push_back(asked_.options.option(std::string(words_of(percent)), *found, i));
         for (const ByHand hand : {ByHand::by_volume, ByHand::by_weight, ByHand::weight_in_volume})
-            settle_by(question, hand_line(asked_, hand));
+            settle_by(question, hand_line(asked_, hand, 0, known.what.chemical));
+        question.narrowed = narrowed_to(known);
         add(std::move(question), BySaying::yes);
     }
 

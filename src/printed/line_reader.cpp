@@ -132,14 +132,36 @@ std::string with_ratio_sign(std::string text) {
     return text;
 }
 
+/// `--` by itself is how a dash is typed.
+std::string with_dashes(std::string text) {
+    for (const std::string_view typed : {" --- ", " -- "})
+        for (std::size_t at = text.find(typed); at != std::string::npos; at = text.find(typed, at))
+            text.replace(at, typed.size(), " – ");
+    return text;
+}
+
+/// A cell of a column in which a line has none.
+bool says_nothing(std::string_view cell) {
+    constexpr std::array words{"-", "–", "—", "nil", "none"};
+    const std::size_t begin = cell.find_first_not_of(' ');
+    if (begin == std::string_view::npos) return false;
+    const std::string said = lower(cell.substr(begin, cell.find_last_not_of(' ') + 1 - begin));
+    return std::ranges::find(words, said) != words.end();
+}
+
+bool is_dash(const Measure& measure) {
+    return measure.pieces.empty();
+}
+
 class LineReader {
   public:
     explicit LineReader(std::string_view text) { line_.text = text; }
 
     Line run() {
         bool mended = false;
-        const std::string text = with_ratio_sign(with_figures_mended(without_count(line_.text), mended));
+        const std::string text = with_ratio_sign(with_dashes(with_figures_mended(without_count(line_.text), mended)));
         for (const std::string_view column : columns_of(text)) read_column(column);
+        if (std::ranges::all_of(line_.columns, is_dash)) line_.columns.clear();
         if (mended) line_.assumed = "letters that a scan took for figures are read as figures";
         name_line(line_, tidied(name_));
         return std::move(line_);
@@ -148,6 +170,10 @@ class LineReader {
   private:
     void read_column(std::string_view column) {
         fresh_ = true;
+        if (says_nothing(column) && !tidied(name_).empty()) {
+            line_.columns.emplace_back();
+            return;
+        }
         for (std::size_t at = 0; at < column.size();) {
             const bool word_begins = at == 0 || !(is_letter(column[at - 1]) || column[at - 1] == '.' ||
                                                   is_figure(column[at - 1]) || column[at - 1] == '-');

@@ -12,6 +12,10 @@
 namespace scruple::printed {
 namespace {
 
+std::string in_figures(const Amount& amount) {
+    return amount.base > 0 ? fmt::format("{} {}", figures(amount.base), amount.by_volume ? "ml" : "g") : "";
+}
+
 class Reporter {
   public:
     Reporter(const check::Model& model, const Page& page, const Layout& layout, const Judge& judge, const Found& best)
@@ -59,15 +63,18 @@ class Reporter {
     }
 
     void amount(LineRead& read, std::size_t i, const Known& known, const Way& way) const {
-        const Measure& measure = known.line->columns.front();
-        const PerLitre first = judge_.per_litre(i, 0, way, best_.shared);
-        read.amount = words_of(measure, known, best_.shared, way, 0, layout_.columns[0]);
+        const std::size_t column = known.line->stated;
+        const Measure& measure = known.line->columns[column];
+        const PerLitre first = judge_.per_litre(i, way, best_.shared);
+        read.amount = words_of(measure, known, best_.shared, way, column, layout_.columns[column]);
         if (measure.per) {
             read.evidence.push_back(
                 fmt::format("it is so much in each of what is made, in the words of `{}`", known.line->text));
-            read.amount = first.amount.base > 0
-                              ? fmt::format("{} {}", figures(first.amount.base), first.amount.by_volume ? "ml" : "g")
-                              : "";
+            read.amount = in_figures(first.amount);
+        } else if (const double volume = volume_of(layout_, read.solution, 0, best_.shared); column > 0 && volume > 0) {
+            read.evidence.push_back(
+                fmt::format("column 1 has none; it is what column {} comes to in the volume of column 1", column + 1));
+            read.amount = in_figures({first.per_litre * volume / 1000, first.amount.by_volume});
         }
         if (read.amount.empty())
             read.evidence.push_back(
@@ -76,7 +83,7 @@ class Reporter {
             read.evidence.push_back(fmt::format("drops are taken as {} to the ml (common practice)", drops_in_ml));
         read.by_volume = first.amount.by_volume;
         if (first.per_litre > 0) read.per_litre = first.per_litre;
-        const double grams = judge_.substance(i, 0, way, best_.shared);
+        const double grams = judge_.substance(i, way, best_.shared);
         if (read.by_volume && grams > 0) read.holds = grams;
         if (known.line->saturated && grams > 0 && read.per_litre)
             read.evidence.push_back(fmt::format("a litre of the saturated solution holds about {} g at 20 °C",

@@ -114,7 +114,7 @@ std::string turned(const std::string& name) {
     return last == std::string::npos ? std::string{} : name.substr(last + 1) + " " + name.substr(0, last);
 }
 
-/// A name in all its spellings; old salts named after hypo are its crystals.
+/// A name in all its spellings.
 Named by_spellings(const check::Model& model, const std::string& name) {
     if (Named it = found(model, name); is_known(it)) return it;
     for (const auto& [printed, meant] : other_names)
@@ -129,11 +129,24 @@ Named by_spellings(const check::Model& model, const std::string& name) {
         for (const auto& [printed, meant] : other_names)
             if (!is_known(it) && tried == printed) it = found(model, meant);
         if (!is_known(it)) continue;
-        if (it.form == check::none && it.as == "sodium thiosulfate" && name.find("hypo") != std::string::npos)
-            it.form = found(model, "hypo").form;
         return it;
     }
     return {};
+}
+
+/// Of an old name that is its crystals' own; none of any other.
+check::Id crystals_named(const check::Model& model, std::string_view name, const Named& named) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 2> old{
+        {{"hypo", "sodium thiosulfate"}, {"borax", "borax"}}};
+    const auto& forms = model.chemicals[named.chemical].forms;
+    for (const auto& [word, chemical] : old) {
+        if (named.as != chemical || name.find(word) == std::string_view::npos) continue;
+        const auto crystals = std::ranges::find_if(forms, [](const check::Form& form) {
+            return std::ranges::find(form.called, "crystals") != form.called.end();
+        });
+        if (crystals != forms.end()) return static_cast<check::Id>(crystals - forms.begin());
+    }
+    return check::none;
 }
 
 /// Letters to put in, take out or change, and neighbours to exchange, until one is the other.
@@ -186,7 +199,10 @@ Named nearest(const check::Model& model, const std::string& name) {
 
 Named chemical_named(const check::Model& model, std::string_view printed) {
     const std::string name = syntax::normal_name(printed);
-    if (Named it = by_spellings(model, name); is_known(it)) return it;
+    if (Named it = by_spellings(model, name); is_known(it)) {
+        if (it.form == check::none) it.form = crystals_named(model, name, it);
+        return it;
+    }
     // `potassium bromide, solution`: what stands behind a comma is a remark.
     const std::size_t comma = printed.find(',');
     if (comma != std::string_view::npos && comma > 0)

@@ -99,10 +99,10 @@ std::string Options::difference(std::size_t line, const Found& other) const {
     const Way& here = known.ways[best_.ways[line]];
     const Way& there = known.ways[other.ways[line]];
     const auto amount = [&](const Way& way, const Shared& shared) {
-        PerLitre it = judge_.per_litre(line, 0, way, shared);
+        PerLitre it = judge_.per_litre(line, way, shared);
         // Two percents differ by what they hold, and not by how much is poured.
         if (known.line->percent) {
-            it.per_litre = judge_.substance(line, 0, way, shared);
+            it.per_litre = judge_.substance(line, way, shared);
             it.amount.by_volume = it.amount.by_volume && it.per_litre <= 0;
         }
         return it;

@@ -130,6 +130,7 @@ class PageReader {
         for (const check::PrintedLine& line : typed.lines) read(line);
         drop_empty_last();
         mix_for_use();
+        drop_leading_dashes();
     }
 
   private:
@@ -144,14 +145,7 @@ class PageReader {
             text = label->rest;
             if (tidied(text).empty()) return;
         }
-        if (auto mixture = mixture_in(text, page_.solutions)) {
-            Line line;
-            line.what = Line::What::mixture;
-            line.mixture = std::move(mixture);
-            line.text = text;
-            keep(std::move(line));
-            return;
-        }
+        if (read_mixture(text)) return;
         const std::string mended = commas_ ? with_points(text) : std::string(text);
         if (is_title(mended) && begin_by_title(mended)) return;
         for (const std::string_view one : run_on(mended)) {
@@ -159,6 +153,36 @@ class PageReader {
             keep(read_line(one.substr(0, other)));
             if (other != std::string_view::npos) keep(read_line(one.substr(other)));
         }
+    }
+
+    bool read_mixture(std::string_view text) {
+        auto mixture = mixture_in(text, page_.solutions, {});
+        const std::size_t here = page_.solutions.size() - 1;
+        Line* const before = last_mixture_of(here);
+        if (!mixture && before != nullptr) {
+            // `Equal parts of A and B.` `Dilute with 3 parts of water.`
+            if (auto diluted = mixture_in(text, page_.solutions, *before->mixture)) {
+                before->mixture = std::move(diluted);
+                before->text += "; " + tidied(text);
+                return true;
+            }
+        } else if (!mixture) {
+            mixture = mixture_in(text, page_.solutions, Mixture{{{here, 1}}, 0});
+        }
+        if (!mixture) return false;
+        Line line;
+        line.what = Line::What::mixture;
+        line.mixture = std::move(mixture);
+        line.text = text;
+        keep(std::move(line));
+        return true;
+    }
+
+    Line* last_mixture_of(std::size_t solution) {
+        const auto found = std::ranges::find_if(page_.lines.rbegin(), page_.lines.rend(), [&](const Line& line) {
+            return line.mixture && line.solution == solution;
+        });
+        return found == page_.lines.rend() ? nullptr : &*found;
     }
 
     /// `Bleach` and `Sulphide bath` over their lines. The first is a label only where there is a second.
@@ -213,6 +237,18 @@ class PageReader {
             page_.solutions.push_back(solution);
     }
 
+    /// A dash that leads to the figures is none of them: it would make a column more than other lines have.
+    void drop_leading_dashes() {
+        std::size_t columns = 0;
+        const auto is_dash = [](const Measure& measure) { return measure.pieces.empty(); };
+        for (const Line& line : page_.lines)
+            if (std::ranges::none_of(line.columns, is_dash)) columns = std::max(columns, line.columns.size());
+        for (Line& line : page_.lines) {
+            if (line.columns.size() > columns) std::erase_if(line.columns, is_dash);
+            while (line.stated < line.columns.size() && !has_amount(line, line.stated)) ++line.stated;
+        }
+    }
+
     /// `Working solution` over lines that name other solutions and water.
     void mix_for_use() {
         if (page_.solutions.size() < 2 || !page_.solutions.back().for_use) return;
@@ -222,7 +258,7 @@ class PageReader {
             if (line.solution + 1 < page_.solutions.size() || line.what == Line::What::words) continue;
             all += (all.empty() ? "" : ", ") + line.text;
         }
-        auto mixture = mixture_in(all, others);
+        auto mixture = mixture_in(all, others, {});
         if (!mixture) return;
         std::erase_if(page_.lines, [&](const Line& line) {
             return line.solution + 1 == page_.solutions.size() && line.what != Line::What::words;
@@ -243,6 +279,10 @@ class PageReader {
 };
 
 }  // namespace
+
+bool has_amount(const Line& line, std::size_t column) {
+    return column < line.columns.size() && !line.columns[column].pieces.empty();
+}
 
 Page read_page(const check::PrintedPage& typed) {
     Page page;

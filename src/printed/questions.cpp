@@ -20,6 +20,7 @@ struct Choice {
     std::string words;
     ByHand hand;
     Holds holds;
+    std::size_t column = 0;
 };
 
 void ask_of_page(const Asked& asked, Question question, const std::vector<Choice>& choices, BySaying by_saying,
@@ -28,7 +29,7 @@ void ask_of_page(const Asked& asked, Question question, const std::vector<Choice
         const auto found = asked.search.best_of(choice.holds, of_the_page);
         if (!found) continue;
         question.options.push_back(asked.options.option(choice.words, *found));
-        settle_by(question, hand_line(asked, choice.hand));
+        settle_by(question, hand_line(asked, choice.hand, choice.column));
     }
     if (question.options.size() > 1 || question.verdict == Verdict::by_hand)
         all.push_back(judged(std::move(question), by_saying));
@@ -39,14 +40,17 @@ void ask_fluid(const Asked& asked, std::size_t column, std::vector<Question>& al
         return [column, fluid](const Shared& one) { return one.fluid[column] == fluid; };
     };
     const bool both = asked.search.best_of(is(Fluid::us)) && asked.search.best_of(is(Fluid::imperial));
-    const bool hand = hand_line(asked, ByHand::us) != nullptr || hand_line(asked, ByHand::imperial) != nullptr;
+    const bool hand =
+        hand_line(asked, ByHand::us, column) != nullptr || hand_line(asked, ByHand::imperial, column) != nullptr;
     if (asked.layout.columns[column].metric || (!both && !hand)) return;
     const std::string where = asked.layout.columns.size() > 1 ? fmt::format(" in column {}", column + 1) : "";
     ask_of_page(asked,
                 {.about = "whose fluid ounce" + where,
+                 .narrowed = where,
                  .look_for = "where the book was printed, and how many ounces its pint has: 20 make an imperial pint, "
                              "16 a US one"},
-                {{"fl oz imperial", ByHand::imperial, is(Fluid::imperial)}, {"fl oz us", ByHand::us, is(Fluid::us)}},
+                {{"fl oz imperial", ByHand::imperial, is(Fluid::imperial), column},
+                 {"fl oz us", ByHand::us, is(Fluid::us), column}},
                 BySaying::yes, all);
 }
 
@@ -64,10 +68,12 @@ std::string_view hand_dilution(const std::vector<check::ReadingByHand>& by_hand)
 
 }  // namespace
 
-const check::ReadingByHand* hand_line(const Asked& asked, ByHand what) {
+const check::ReadingByHand* hand_line(const Asked& asked, ByHand what, std::size_t column, check::Id chemical) {
     if (what == ByHand::nothing) return nullptr;
-    const auto found =
-        std::ranges::find_if(asked.by_hand, [&](const auto& line) { return by_hand_of(line.said) == what; });
+    const auto found = std::ranges::find_if(asked.by_hand, [&](const auto& line) {
+        return by_hand_of(line.said) == what && narrowed(line.said).column.value_or(column) == column &&
+               is_about(asked.model, line, chemical);
+    });
     return found == asked.by_hand.end() ? nullptr : &*found;
 }
 
@@ -83,7 +89,7 @@ Question judged(Question question, BySaying by_saying) {
     if (question.verdict != Verdict::by_hand)
         question.verdict = margin >= clear ? Verdict::clear : margin >= open ? Verdict::likely : Verdict::open;
     if (by_saying == BySaying::yes && question.options.size() > 1)
-        question.settle_with = fmt::format("reading {} because \"…\"", question.options[1].words);
+        question.settle_with = fmt::format("reading {}{} because \"…\"", question.options[1].words, question.narrowed);
     return question;
 }
 

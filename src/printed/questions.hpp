@@ -32,8 +32,9 @@ struct Asked {
 enum class BySaying : std::uint8_t { no, yes };
 [[nodiscard]] Question judged(Question question, BySaying by_saying);
 
-/// The `reading` line of that kind; nullptr where there is none.
-[[nodiscard]] const check::ReadingByHand* hand_line(const Asked& asked, ByHand what);
+/// The `reading` line of that kind, of one column or one chemical where it says so; nullptr where there is none.
+[[nodiscard]] const check::ReadingByHand* hand_line(const Asked& asked, ByHand what, std::size_t column = 0,
+                                                    check::Id chemical = check::none);
 void settle_by(Question& question, const check::ReadingByHand* line);
 
 /// `1+9`, as it is taken: by a `reading` line, else as the best reading.

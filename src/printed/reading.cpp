@@ -97,7 +97,7 @@ Unit unit_of(const Piece& piece, const Where& where) {
     // A part is a gram of what is weighed and a millilitre of what is measured, as figures without a unit are.
     if (word == UnitWord::part) return where.known.liquid ? Unit::millilitre : Unit::gram;
     const Ounce of_page = where.way.other_ounce ? other(where.shared.ounce) : where.shared.ounce;
-    const Ounce ounce = piece.whose.ounce.value_or(of_page);
+    const Ounce ounce = piece.whose.ounce.value_or(where.known.ounce.value_or(of_page));
     const Unit solid = where.known.liquid ? Unit::none : solid_unit(word, ounce, where.shared.gr_is_gram);
     return solid != Unit::none ? solid : fluid_unit(word, piece.whose.fluid.value_or(where.shared.fluid[where.index]));
 }
@@ -133,11 +133,16 @@ std::string_view words_of(Percent percent) {
     return "";
 }
 
-double volume_of(const Piece& piece, const Shared& shared, std::size_t index) {
-    Unit unit = metric_unit(piece.unit);
-    if (unit == Unit::none) unit = fluid_unit(piece.unit, piece.whose.fluid.value_or(shared.fluid[index]));
+Exact ml_of(UnitWord word, Fluid fluid) {
+    Unit unit = metric_unit(word);
+    if (unit == Unit::none) unit = fluid_unit(word, fluid);
     const bool volume = unit != Unit::none && quantity::info(unit).dimension == quantity::Dimension::volume;
-    return volume ? quantity::info(unit).factor.to_double() : std::numeric_limits<double>::infinity();
+    return volume ? quantity::info(unit).factor : Exact(0);
+}
+
+double volume_of(const Piece& piece, const Shared& shared, std::size_t index) {
+    const Exact ml = ml_of(piece.unit, piece.whose.fluid.value_or(shared.fluid[index]));
+    return ml > 0 ? ml.to_double() : std::numeric_limits<double>::infinity();
 }
 
 std::string words_of(const Measure& measure, const Known& known, const Shared& shared, const Way& way,

@@ -37,6 +37,7 @@ struct Known {
     bool pure_liquid = false;
     bool liquid = false;  ///< or a solution of what is none
     std::vector<Way> ways{};
+    std::optional<Ounce> ounce{};             ///< that a `reading` line settles for it
     std::vector<const Line*> alternatives{};  ///< `or crystals 5 oz`
 };
 
@@ -59,6 +60,9 @@ struct Amount {
 
 /// `% v/v`
 [[nodiscard]] std::string_view words_of(Percent percent);
+
+/// A unit of volume in ml, an ounce and a drachm as fluid ones; 0 for anything else.
+[[nodiscard]] Exact ml_of(UnitWord unit, Fluid fluid);
 
 /// `to the ounce`, in ml; infinite where that is no volume.
 [[nodiscard]] double volume_of(const Piece& piece, const Shared& shared, std::size_t index);

@@ -51,13 +51,28 @@ class Settler {
     }
 
     void hand_lines() {
-        for (const check::ReadingByHand& line : typed_.readings)
+        for (const check::ReadingByHand& line : typed_.readings) {
             if (by_hand_of(line.said) == ByHand::nothing)
                 settled_.faults.push_back(fmt::format(
                     "`reading {}` settles nothing: write `fl oz imperial` or `us`, `oz avoirdupois` or `apothecaries`, "
                     "`gr grain` or `gram`, `% v/v`, `% w/w` or `% w/v`, a dilution such as `1+9`, or a chemical with "
-                    "its form in parentheses",
+                    "its form in parentheses; behind it ` in column 2` for one column, ` of acetic acid` for one "
+                    "chemical",
                     line.said));
+            else if (!is_on_page(line))
+                settled_.faults.push_back(fmt::format(
+                    "`reading {}` settles nothing: the page has no such column, or no line of that chemical",
+                    line.said));
+        }
+    }
+
+    /// Whether there is what a `reading` line is narrowed to.
+    [[nodiscard]] bool is_on_page(const check::ReadingByHand& line) const {
+        const Narrowed to = narrowed(line.said);
+        if (to.column && *to.column >= layout_.columns.size()) return false;
+        return to.chemical.empty() || std::ranges::any_of(layout_.lines, [&](const Known& known) {
+                   return is_about(model_, line, known.what.chemical);
+               });
     }
 
     void search() {
@@ -91,7 +106,7 @@ class Settler {
                                                            best.shared, {}, column, layout_.columns[column]);
         }
         it.ph = ph_of(model_, held_by(model_, layout_, judge_, best, Mixture{{{index, 1}}, 0}));
-        if (const double times = judge_.strength(index); times > worth_a_word)
+        if (const double times = judge_.strength(index).times; times > worth_a_word)
             settled_.evidence.push_back(fmt::format("{} is taken as {} times as strong as in use",
                                                     it.label.empty() ? "the solution" : "solution " + it.label,
                                                     figures(times, 3)));
@@ -110,9 +125,10 @@ class Settler {
 
     ForUse use(const Mixture& mixture, const std::string& text, const Found& best) const {
         ForUse use{.text = text};
-        for (const Mixture::Share& share : mixture.shares)
+        const Mixture mixed = in_one_unit(mixture, best.shared.fluid[0]);
+        for (const Mixture::Share& share : mixed.shares)
             use.shares.push_back({share.solution, quantity::exact_text(share.parts)});
-        if (mixture.water > 0) use.water = quantity::exact_text(mixture.water);
+        if (mixed.water > 0) use.water = quantity::exact_text(mixed.water);
         const Held held = held_by(model_, layout_, judge_, best, mixture);
         for (const check::Content& content : held.contents) {
             const std::string name = check::shown_name(model_.chemicals[content.chemical], content.form);
@@ -145,7 +161,7 @@ class Settler {
             std::vector<double> off;
             for (std::size_t i = 0; i < layout_.lines.size(); ++i)
                 for (const Compared& it : judge_.compared(i, layout_.lines[i].ways[best.ways[i]], best.shared))
-                    if (it.column == column && it.same_kind) off.push_back(it.printed / it.exact);
+                    if (it.column == column && it.against == 0 && it.same_kind) off.push_back(it.printed / it.exact);
             if (off.size() < 2) continue;
             const auto [least, most] = std::ranges::minmax(off);
             if (most / least > 1.015 || std::abs(least - 1) < 0.03) continue;

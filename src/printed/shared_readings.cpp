@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "by_hand.hpp"
+#include "directions.hpp"
 
 namespace scruple::printed {
 namespace {
@@ -34,6 +35,9 @@ bool has_fluids(const Page& page, const Layout& layout, std::size_t column) {
     if (has_unit(page, column,
                  {UnitWord::fluid_ounce, UnitWord::fluid_drachm, UnitWord::pint, UnitWord::quart, UnitWord::gallon,
                   UnitWord::minim}))
+        return true;
+    if (column == 0 &&
+        std::ranges::any_of(page.lines, [](const Line& line) { return line.mixture && mixes_measures(*line.mixture); }))
         return true;
     const auto ounces = [column](const Line* line) {
         const Piece& piece = line->columns[column].pieces.front();
@@ -104,7 +108,7 @@ void vary_fluids(const Page& page, const Layout& layout, const std::vector<check
         if (!has_fluids(page, layout, i)) continue;
         const std::array<Weights, 2> weights{weights_of_fluid(page, layout, i, Fluid::imperial),
                                              weights_of_fluid(page, layout, i, Fluid::us)};
-        combinations.vary(values(true, is_said(by_hand, ByHand::imperial), is_said(by_hand, ByHand::us)),
+        combinations.vary(values(true, is_said(by_hand, ByHand::imperial, i), is_said(by_hand, ByHand::us, i)),
                           [&](Shared& one, bool us) {
                               one.fluid[i] = us ? Fluid::us : Fluid::imperial;
                               one.weights += weights[us ? 1 : 0];

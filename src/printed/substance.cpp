@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "directions.hpp"
 #include "judge.hpp"
 #include "scruple/check/contents.hpp"
 #include "scruple/check/solubility.hpp"
@@ -102,24 +103,29 @@ double Judge::substance(std::size_t line, std::size_t column, const Way& way, co
     return it.per_litre * check::purity(model_.chemicals[known.what.chemical].forms[way.form]).to_double();
 }
 
+double Judge::substance(std::size_t line, const Way& way, const Shared& shared) const {
+    return substance(line, layout_.lines[line].line->stated, way, shared);
+}
+
 std::optional<Range> Judge::usual(std::size_t line, check::Id form) const {
     const Known& known = layout_.lines[line];
     auto range = usual_range(model_, role_, known.what.chemical, form);
     if (!range) return range;
-    const double times = strength(known.line->solution);
+    const double times = strength(known.line->solution).times;
     return Range{range->least * times, range->most * times};
 }
 
 namespace {
 
-std::optional<double> strength_by_directions(const Page& page, std::size_t solution) {
+std::optional<double> strength_by_directions(const Page& page, std::size_t solution, Fluid fluid) {
     for (const Line& line : page.lines) {
         if (line.what == Line::What::dilution && line.ratio && page.solutions.size() == 1)
             return (line.ratio->one + line.ratio->other).to_double() / line.ratio->one.to_double();
         if (!line.mixture) continue;
-        quantity::Exact all = line.mixture->water;
+        const Mixture mixture = in_one_unit(*line.mixture, fluid);
+        quantity::Exact all = mixture.water;
         quantity::Exact mine = 0;
-        for (const Mixture::Share& share : line.mixture->shares) {
+        for (const Mixture::Share& share : mixture.shares) {
             all += share.parts;
             if (share.solution == solution) mine += share.parts;
         }
@@ -134,7 +140,7 @@ std::optional<double> cost_at(const Judge& judge, const Layout& layout, std::siz
     std::optional<double> least;
     for (const Way& way : layout.lines[line].ways) {
         const auto range = judge.usual(line, way.form);
-        const double grams = range ? judge.substance(line, 0, way, shared) : 0;
+        const double grams = range ? judge.substance(line, way, shared) : 0;
         if (grams <= 0) continue;
         const double cost = way.weights.sum() + cost_of_unusual(*range, grams / times);
         least = std::min(least.value_or(cost), cost);
@@ -152,7 +158,7 @@ bool is_mostly_unusual(const Judge& judge, const Layout& layout, std::size_t sol
         std::optional<double> least;
         for (const Way& way : layout.lines[line].ways) {
             const auto range = judge.usual(line, way.form);
-            const double grams = range ? judge.substance(line, 0, way, shared) : 0;
+            const double grams = range ? judge.substance(line, way, shared) : 0;
             if (grams > 0) least = std::min(least.value_or(1), cost_of_unusual(*range, grams));
         }
         if (!least) continue;
@@ -160,6 +166,12 @@ bool is_mostly_unusual(const Judge& judge, const Layout& layout, std::size_t sol
         unusual += *least > worth_counting ? 1 : 0;
     }
     return unusual >= 2 && 2 * unusual >= known;
+}
+
+/// `A` of `A` and `B`, and not `Fixing bath`.
+bool is_one_of_several(const Page& page, std::size_t solution) {
+    constexpr std::size_t longest = 3;  // of a letter or a number
+    return page.solutions.size() > 1 && page.solutions[solution].label.size() <= longest;
 }
 
 double strength_by_lines(const Judge& judge, const Layout& layout, std::size_t solution, const Shared& shared,
@@ -182,12 +194,12 @@ double strength_by_lines(const Judge& judge, const Layout& layout, std::size_t s
 
 }  // namespace
 
-std::vector<double> strengths_of(const Judge& judge, const Page& page, const Layout& layout,
-                                 const std::vector<Shared>& shared) {
-    std::vector<double> all;
+std::vector<SolutionStrength> strengths_of(const Judge& judge, const Page& page, const Layout& layout,
+                                           const std::vector<Shared>& shared) {
+    std::vector<SolutionStrength> all;
     const double less = speaks_of_stock(page) || page.solutions.size() > 1 ? called_stock : 0;
     for (std::size_t solution = 0; solution < page.solutions.size(); ++solution) {
-        double best = strength_by_directions(page, solution).value_or(0);
+        double best = strength_by_directions(page, solution, shared.front().fluid[0]).value_or(0);
         double least = std::numeric_limits<double>::infinity();
         // What `gr` is changes figures fifteenfold; no other shared reading by more than a fifth.
         for (const bool gram : {false, true}) {
@@ -199,11 +211,14 @@ std::vector<double> strengths_of(const Judge& judge, const Page& page, const Lay
             if (cost < least) {
                 least = cost;
                 all.resize(solution + 1);
-                all[solution] = times;
+                all[solution].times = times;
             }
         }
-        all.resize(solution + 1, 1);
-        if (best > 0) all[solution] = best;
+        all.resize(solution + 1);
+        if (best > 0)
+            all[solution].times = best;
+        else
+            all[solution].may_be_stronger = is_one_of_several(page, solution);
     }
     return all;
 }

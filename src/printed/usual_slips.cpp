@@ -62,7 +62,7 @@ std::string shown(double value) {
 /// All that would make the figure a usual one, those that do so best first, three at most.
 std::string slips_for(const Range& range, double grams, const Known& known, bool metric) {
     std::vector<std::pair<double, std::string>> all;
-    const Measure& measure = known.line->columns.front();
+    const Measure& measure = known.line->columns[known.line->stated];
     for (const Slip& slip : slips) {
         if (!happens_to(slip, measure, metric)) continue;
         const double off = std::abs(outside(range, grams * slip.times));
@@ -85,21 +85,23 @@ void tell_unusual(const Judge& judge, const Known& known, std::size_t line, cons
                   LineRead& read) {
     if (!read.fault.empty()) return;
     if (read.by_volume && known.what.chemical != check::none && !known.liquid) {
-        read.fault = fmt::format("`{}` is a volume, and {} is a solid", known.line->columns.front().text, read.name);
+        read.fault =
+            fmt::format("`{}` is a volume, and {} is a solid", known.line->columns[known.line->stated].text, read.name);
         read.slip =
             "millilitres are printed where grams belong, fluid measures where weights do, or a solution of it is "
             "meant";
         return;
     }
     const auto range = judge.usual(line, way.form);
-    const double grams = range ? judge.substance(line, 0, way, shared) : 0;
+    const double grams = range ? judge.substance(line, way, shared) : 0;
     if (grams <= 0 || std::abs(outside(*range, grams)) < unusual) return;
-    const double stronger = judge.strength(known.line->solution);
+    const auto [stronger, may_be_stronger] = judge.strength(known.line->solution);
+    if (may_be_stronger && grams > range->most) return;
     const std::string at = stronger > 1 ? fmt::format(" when {} times as strong as in use", shown(stronger)) : "";
     read.fault = fmt::format("{} g/l is {} than {} usually hold{}: {} to {} g/l (common practice)", shown(grams),
                              grams < range->least ? "less" : "more", in_plural(judge.role()), at, shown(range->least),
                              shown(range->most));
-    const Piece& piece = known.line->columns.front().pieces.front();
+    const Piece& piece = known.line->columns[known.line->stated].pieces.front();
     const bool metric = piece.unit == UnitWord::none || is_metric(piece.unit) || piece.unit == UnitWord::part;
     read.slip = slips_for(*range, grams, known, metric);
 }

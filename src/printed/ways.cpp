@@ -137,7 +137,7 @@ Column column_of(const Page& page, std::size_t index) {
 VolumeLines volume_lines(const Page& page, const Layout& layout, std::size_t solution, std::size_t column) {
     VolumeLines all;
     for (const Line& line : page.lines) {
-        if (line.solution != solution || column >= line.columns.size()) continue;
+        if (line.solution != solution || !has_amount(line, column)) continue;
         if (line.what == Line::What::water_to_make) return {{&line}, true};
         const auto known = std::ranges::find(layout.lines, &line, &Known::line);
         if (line.what == Line::What::water || (known != layout.lines.end() && known->liquid))

@@ -128,8 +128,14 @@ TEST_CASE("what is mixed for use, in other words") {
     CHECK(use("To use, mix 1 oz A with 8 oz B.") == "1A 8B water ;");
     CHECK(use("A 1 part, B 2 parts, and water 3 parts") == "1A 2B water 3;");
     CHECK(use("Take one part A, one part B and two parts of water") == "1A 1B water 2;");
-    // Kinds of units that are mixed, and names that are none of the page, are left as they stand.
-    CHECK(use("Take 1 oz A and 1 pint B") == "");
+    // An imperial pint has 20 fluid ounces, a US one 16 (NIST Handbook 44, appendix C).
+    CHECK(use("Take 1 oz A and 1 pint B\n    book A Primer, London, 1903") == "1A 20B water ;");
+    CHECK(use("1 oz A and 1 oz B to 1 pint of water\n    book A Primer, Boston, 1903") == "1A 1B water 16;");
+    // A part without a name is of the solution over it, or of what was mixed before.
+    CHECK(use("Use 1 part with 9 parts of water") == "1B water 9;");
+    CHECK(use("Mix equal parts of A and B.\n    | Dilute with 3 parts of water.") == "0.5A 0.5B water 3;");
+    // Volumes beside parts, and names that are none of the page, are left as they stand.
+    CHECK(use("Take 1 oz A and 1 part B") == "");
     CHECK(use("Take 1 part A and 2 parts vinegar") == "");
     const PrintedPage stock("    | Metol 10 g\n    | Water to 1 l\n    | Dilute with 3 parts of water.\n");
     REQUIRE(stock.settled.for_use.size() == 1);

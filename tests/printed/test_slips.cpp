@@ -147,7 +147,7 @@ TEST_CASE("whose fluid ounce: round measures, spelling and the book, together") 
 }
 
 TEST_CASE("forms that nothing tells apart are asked for, with what would tell") {
-    for (const char* name : {"Sodium sulphite", "Sodium carbonate", "Borax"}) {
+    for (const char* name : {"Sodium sulphite", "Sodium carbonate", "Sodium tetraborate"}) {
         const PrintedPage page("    is a   film developer\n    | Metol  3 g\n    | " + std::string(name) +
                                "  10 g\n    | Water  1 l\n");
         const auto& line = page.settled.lines.back();

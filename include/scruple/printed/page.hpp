@@ -57,7 +57,7 @@ struct Piece {
     Whose whose{};
 };
 
-/// What one column of a line says: `1 oz 60 gr` is two pieces.
+/// What one column of a line says: `1 oz 60 gr` is two pieces, a dash none.
 struct Measure {
     std::vector<Piece> pieces{};
     std::optional<Piece> per{};  ///< `2 grs to the ounce`: so much in each of these
@@ -73,14 +73,17 @@ struct Ratio {
 
 enum class Percent : std::uint8_t { by_volume, by_weight, weight_in_volume };  ///< v/v, w/w, w/v
 
-/// `take 1 part A, 1 part B and 2 parts of water`: which solutions of the page are mixed for use.
+/// `take 1 part A, 1 part B and 2 parts of water`, `1 oz A to 1 pint of water`: which solutions of the page are mixed
+/// for use. Where no unit stands, and where it is `parts`, the figures are parts.
 struct Mixture {
     struct Share {
         std::size_t solution = 0;
         Exact parts{};
+        UnitWord unit = UnitWord::none;
     };
     std::vector<Share> shares{};
-    Exact water{};  ///< parts
+    Exact water{};
+    UnitWord water_unit = UnitWord::none;
 };
 
 struct Line {
@@ -102,8 +105,9 @@ struct Line {
     std::optional<Ratio> ratio{};           ///< of a dilution
     std::optional<Mixture> mixture{};       ///< of a mixture
     std::vector<Measure> columns{};
-    std::string assumed{};  ///< what was taken for granted in reading it; empty for nothing
-    std::string text{};     ///< the line as it was typed
+    std::size_t stated = 0;  ///< the first column that is no dash
+    std::string assumed{};   ///< what was taken for granted in reading it; empty for nothing
+    std::string text{};      ///< the line as it was typed
     check::Place place{};
 };
 
@@ -129,6 +133,9 @@ struct Page {
     /// Which country's spelling it has: `litre` and `drachm`, or `liter` and `dram`.
     Country spelling = Country::unknown;
 };
+
+/// Whether a column of a line has an amount, and not a dash or nothing.
+[[nodiscard]] bool has_amount(const Line& line, std::size_t column);
 
 /// Reads every line; one that says nothing of this kind is `words`.
 [[nodiscard]] Page read_page(const check::PrintedPage& typed);

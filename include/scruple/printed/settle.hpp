@@ -55,6 +55,7 @@ struct Question {
     bool of_line = false;  ///< of one line, else of the page
     Verdict verdict = Verdict::clear;
     std::vector<Option> options{};  ///< the best first
+    std::string narrowed{};         ///< what a line that settles it is narrowed to: ` in column 2`, ` of acetic acid`
     std::string settle_with{};      ///< the line that settles it: `reading fl oz us because "…"`
     std::string because{};          ///< by hand: the reason
     std::string look_for{};         ///< what would tell, in the book or on the jar
