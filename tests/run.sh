@@ -99,7 +99,7 @@ check build-release build release -DCMAKE_BUILD_TYPE=Release
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON -DCMAKE_CXX_COMPILER=clang++
 suite sanitize
-check fuzzing sh tests/fuzz/run.sh 120
+check fuzzing sh tests/fuzz/run.sh $((120 / jobs))
 check demo sh recipes/demo.sh
 check ladder "$python" tests/tools/ladder.py
 check one-definition "$python" tests/tools/one_definition.py

@@ -117,8 +117,13 @@ void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf 
         return;
     }
     if (report_no_such_section(reader, name, recipe)) return;
-    auto inside = known_inside(reader, written, recipe);
-    if (inside.empty() && wanted != NameOf::solution) inside = nearly_named(reader, written);
+    // As much as a message shows: words around a name are few.
+    constexpr std::size_t longest_looked_into = 240;
+    std::string inside;
+    if (written.size() <= longest_looked_into) {
+        inside = known_inside(reader, written, recipe);
+        if (inside.empty() && wanted != NameOf::solution) inside = nearly_named(reader, written);
+    }
     if (!inside.empty()) {
         reader.report(Kind::unknown_name, name.span, {written, inside});
         return;

@@ -44,12 +44,12 @@ std::vector<std::string> Amounts::advice(const Addition& addition, const Reading
     return addition.chemical == check::none ? std::vector<std::string>{} : weighing_advice(line);
 }
 
-Reading Amounts::read_and_gather(const Addition& addition, const Exact& measure, const Dose& dose, std::string note,
-                                 Work& work) {
+Reading Amounts::read_and_gather(const Addition& addition, const Exact& measure, const Dose& dose,
+                                 const std::string& note, Work& work) {
     Reading reading = read(addition, measure, dose.grams);
     if (!reading.goes.empty()) work.details.push_back(reading.goes);
     work.advice = advice(addition, reading, addition.by == By::amount ? dose.grams : measure);
-    gather_.add(addition, reading.figure, dose.mol, std::move(note));
+    gather_.add(addition, reading.figure, dose.mol, note);
     return reading;
 }
 

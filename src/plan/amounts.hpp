@@ -30,7 +30,7 @@ class Amounts {
     void fill_first(const Step& step, const check::Dose& piece, Work& work);
     void fill_rest(const Step& step, Work& work) const;
     Reading read_and_gather(const check::Addition& addition, const check::Exact& measure, const check::Dose& dose,
-                            std::string note, Work& work);
+                            const std::string& note, Work& work);
 
     struct Divided {
         Figure whole;

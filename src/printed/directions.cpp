@@ -246,7 +246,9 @@ std::optional<Mixture> mixture_in(std::string_view line, const std::vector<Solut
         auto piece = piece_of(words);
         if (!piece && !mixture.shares.empty() && is_remark(words)) continue;
         if (!piece || piece->parts <= 0) return std::nullopt;
-        if (unit && piece->unit != UnitWord::none && *unit != piece->unit && !(is_fluid(*unit) && is_fluid(piece->unit))) return std::nullopt;
+        if (unit && piece->unit != UnitWord::none && *unit != piece->unit &&
+            !(is_fluid(*unit) && is_fluid(piece->unit)))
+            return std::nullopt;
         if (piece->unit != UnitWord::none) unit = piece->unit;
         if (!pour(*piece, solutions, unnamed, mixture)) return std::nullopt;
     }

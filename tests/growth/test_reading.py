@@ -24,6 +24,9 @@ class Reading(growth.Growth):
     def test_lines(self):
         self.grows_little(100, of.lines, "check")
 
+    def test_awkward_lines(self):
+        self.grows_little(40, of.awkward_lines, "check", statuses=FAULTS)
+
     def test_chemicals(self):
         self.grows_little(40, of.chemicals, "check")
 

@@ -47,6 +47,15 @@ def chemicals(folder, count):
             for i in range(count)))
 
 
+AWKWARD = ["x", " ", " x", "(", "( ", '"', "1 ", "1:", "to make ", ", ", "a from \"", "é", "1 g soft, ", "- ", "+ ", "a 1 b ",
+           "a (b ", "1 to ", "a, ", "1 x at ", "? ", "the rest ", 'x from "y ']
+
+
+def awkward_lines(folder, count):
+    """Each as long as a line may be at ten times 40."""
+    write(folder, "recipe Reed\n    water   800 ml", *(f"    reed {piece * count}" for piece in AWKWARD), "    water to make   1 l\n")
+
+
 def one_mistake_a_line(folder, count):
     added = [f"    reed salt {i}   {i % 9 + 1} g" for i in range(count)]
     write(folder, "recipe Reed\n    water   800 ml", *added, "    water to make   1 l\n")

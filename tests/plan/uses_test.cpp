@@ -148,7 +148,8 @@ TEST_CASE("capacity is counted in area across formats") {
 
 TEST_CASE("of two capacities the one for the very thing counts") {
     const auto ml = [](const std::string& uses) {
-        return Drawing(fixer_that_holds("capacity 20 films 135 per 1 l, 40 sheets 4x5 in per 1 l") + through("Dunlin", uses))
+        return Drawing(fixer_that_holds("capacity 20 films 135 per 1 l, 40 sheets 4x5 in per 1 l") +
+                       through("Dunlin", uses))
             .ml("Dunlin");
     };
     CHECK(ml("10 films 135") == 500);
