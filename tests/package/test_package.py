@@ -7,6 +7,7 @@ import pathlib
 import re
 import subprocess
 import tempfile
+import time
 import unittest
 
 from support import HERON
@@ -49,6 +50,16 @@ class Package(unittest.TestCase):
         for path in ("man/man1/scruple.1", "bash-completion/completions/scruple", "zsh/site-functions/_scruple",
                      "fish/vendor_completions.d/scruple.fish", "doc/scruple/materials.spdx.json"):
             self.assertTrue((share / path).is_file(), path)
+
+    def test_packed_again_later_it_is_the_same(self):
+        packed = []
+        for _ in range(2):
+            with tempfile.TemporaryDirectory() as folder:
+                subprocess.run(["cpack", "--config", str(BUILD / "CPackConfig.cmake"), "-B", folder], check=True,
+                               env={**os.environ, "SOURCE_DATE_EPOCH": "1764000000"}, stdout=subprocess.DEVNULL)
+                packed.append(next(pathlib.Path(folder).glob("*.deb")).read_bytes())
+            time.sleep(1.1)
+        self.assertTrue(packed[0] == packed[1])
 
     def test_it_says_what_it_needs(self):
         needs = said("dpkg-deb", "--field", str(self.package), "Depends")
