@@ -6,12 +6,14 @@
 
 `check` of the demo beside empty programs, one that loads what Scruple loads and one that loads nothing; 10 000 files beside
 opening and reading them; 100 000 recipes on one core and on all; a card and a shopping list beside a script that only does
-their sums, with pint (Debian's python3-pint; left out where it is not there). The files have been read before: it is the
+their sums, with pint (Debian's python3-pint), and beside a sheet that does, worked out by LibreOffice without a window
+(libreoffice-calc); each is left out where it is not there. The files have been read before: it is the
 start that is cold, and not the disk.
 """
 import os
 import pathlib
 import shlex
+import shutil
 import statistics
 import subprocess
 import sys
@@ -47,6 +49,30 @@ for name, amount in lines:
     print(name, round((amount * (500 * unit.ml / (1 * unit.l)).to("").magnitude).to(amount.units), 2))
 print(sum((amount for name, amount in lines[:3]), 0 * unit.g).to(unit.kg))
 """
+# The same sums as a sheet, in the one-file form of OpenDocument 1.2.
+SHEET = """\
+<?xml version="1.0" encoding="UTF-8"?>
+<office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0"
+ xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0"
+ office:version="1.2" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+<office:body><office:spreadsheet><table:table table:name="half a litre">{rows}</table:table></office:spreadsheet></office:body>
+</office:document>
+"""
+AMOUNTS = {"sodium sulfite": 78, "metol": 4.2, "hydroquinone": 5.5, "water": 700}
+
+
+def sheet():
+    def number(value):
+        return f'<table:table-cell office:value-type="float" office:value="{value}"/>'
+
+    def worked_out(formula):
+        return f'<table:table-cell table:formula="of:={formula}" office:value-type="float"/>'
+
+    rows = [f'<table:table-row><table:table-cell office:value-type="string"><text:p>{name}</text:p></table:table-cell>'
+            f'{number(amount)}{worked_out(f"ROUND([.B{i}]*500/1000;2)")}</table:table-row>'
+            for i, (name, amount) in enumerate(AMOUNTS.items(), 1)]
+    total = f'<table:table-row><table:table-cell/><table:table-cell/>{worked_out("SUM([.B1:.B3])/1000")}</table:table-row>'
+    return SHEET.format(rows="".join([*rows, total]))
 
 
 def built(folder, name, source, *options):
@@ -112,7 +138,19 @@ def whole_job(program, folder):
                 "a_shopping_list": [program, "shopping", "December", "--in", RECIPES]}
     if subprocess.run(["/usr/bin/python3", "-c", "import pint"], capture_output=True, check=False).returncode == 0:
         programs["a_script_with_pint"] = sums
+    if office := shutil.which("soffice"):
+        programs["a_sheet_without_a_window"] = with_a_sheet(office, folder)
     side_by_side(9, **programs)
+
+
+def with_a_sheet(office, folder):
+    (folder / "sums.fods").write_text(sheet(), encoding="utf-8")
+    words = [office, f"-env:UserInstallation=file://{folder}/settings", "--headless", "--convert-to", "csv", "--outdir",
+             str(folder), str(folder / "sums.fods")]
+    run(words)  # its settings are made the first time
+    said = (folder / "sums.csv").read_text()
+    assert "39" in said and "0.0877" in said, said
+    return words
 
 
 def main():

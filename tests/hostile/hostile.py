@@ -46,6 +46,11 @@ recipe Dunlin
     "{begins}Plover {words}"                 500 ml, "{words}"
     water to make                            1 l
 
+chemical "{begins}double {words}"
+    form      dry         NaCl
+    form      dihydrate   NaCl·2H2O
+    note      {words}
+
 chemical "{begins}salt {words}"
     form       crystals NaCl
     hazard     H319 from "{words}"
@@ -127,6 +132,7 @@ CALLS = {
     "evening": ["evening", "month WORDS", "2026-12-01"],
     "shelf": ["shelf"],
     "chemical": ["chemical", "salt WORDS"],
+    "weigh": ["weigh", '3 g "double WORDS" (dry)'],
     "contents": ["contents", "Plover WORDS"],
     "settle": ["settle", "page WORDS"],
     "why": ["why", "Plover WORDS", "salt WORDS"],
