@@ -57,6 +57,12 @@ std::string part_name(const Settlement& settled, std::size_t solution) {
     return fmt::format("part {}", label.find(' ') == std::string::npos ? label : in_quotes(label));
 }
 
+/// The same where another line speaks of it: quotes go around the whole name.
+std::string part_meant(const Settlement& settled, std::size_t solution) {
+    const std::string& label = settled.solutions[solution].label;
+    return label.find(' ') == std::string::npos ? part_name(settled, solution) : in_quotes("part " + label);
+}
+
 /// Three quarters of what the other liquids leave, so that there is room for what goes in.
 double water_to_begin_with(const Settlement& settled, std::size_t solution) {
     const double makes = *settled.solutions[solution].makes_ml;
@@ -97,7 +103,7 @@ std::string working(const Settlement& settled, const printed::ForUse& use, std::
         parts += (parts.empty() ? "" : "+") + share;
     };
     for (const printed::ForUse::Share& share : use.shares)
-        add(stock ? "stock" : part_name(settled, share.solution), share.parts);
+        add(stock ? "stock" : part_meant(settled, share.solution), share.parts);
     if (!use.water.empty() && !stock) add("water", use.water);
     if (stock) parts += "+" + use.water;
     return fmt::format("working{}\n    {} {}   {}\n", label, stock ? "dilute" : "mix", what, parts);

@@ -54,7 +54,7 @@ SHEET = """\
 <?xml version="1.0" encoding="UTF-8"?>
 <office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0"
  xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0"
- office:version="1.2" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+ xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2" office:version="1.2" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
 <office:body><office:spreadsheet><table:table table:name="half a litre">{rows}</table:table></office:spreadsheet></office:body>
 </office:document>
 """
@@ -91,7 +91,7 @@ def milliseconds(words, cores=None):
 
 def run(words):
     """As directly as it goes: what Python does for a process of its own takes longer than some of these."""
-    quiet = [(os.POSIX_SPAWN_OPEN, 1, os.devnull, os.O_WRONLY, 0)]
+    quiet = [(os.POSIX_SPAWN_OPEN, stream, os.devnull, os.O_WRONLY, 0) for stream in (1, 2)]
     _, status = os.waitpid(os.posix_spawn(words[0], words, os.environ, file_actions=quiet), 0)
     if status != 0:
         raise subprocess.CalledProcessError(status, shlex.join(words))

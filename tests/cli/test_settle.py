@@ -26,6 +26,27 @@ TWO = """printed Bittern
     | For use: 1 part A, 1 part B, 2 parts water
 """
 
+BATHS = """printed Bittern
+    is a     toner
+    book     The Tide Table of Photography, 1907, Great Britain
+    | Bleach: Potassium ferricyanide 1 oz
+    | Water to 20 oz
+    | For use: 1 part with 9 parts of water.
+    | Sulphide bath: Sodium sulphide  4 oz
+    | Water to  20 oz
+    | For use take 3 oz and water to make 20 oz.
+"""
+
+HALVES = """printed Bittern
+    book     The Tide Table of Photography, 1907, Great Britain
+    | A. Hydroquinone 1 oz
+    | Water to 20 oz
+    | B. Carbonate of potash 2 oz
+    | Water to 20 oz
+    | Mix equal parts of A and B.
+    | Dilute with 2 parts of water.
+"""
+
 
 class Settle(Workspace):
     def test_as_a_recipe_it_has_no_fault_is_tidy_and_its_card_says_what_was_assumed(self):
@@ -56,6 +77,14 @@ class Settle(Workspace):
         # `units "0.5 oz / 20 brfloz / 4" g/l`, `units "2 oz / 20 brfloz / 4" g/l`: 6.24 and 24.9 g/l
         self.assertAlmostEqual(held["pyrogallol"], 6.24, places=2)
         self.assertAlmostEqual(held["sodium carbonate"], 24.94, places=2)
+
+    def test_baths_with_titles_and_parts_of_a_part_are_recipes_too(self):
+        for page, mixed in ((BATHS, 'mix "part Sulphide bath" + water 3+17'), (HALVES, "mix part A + part B + water 0.5+0.5+2")):
+            self.put("page/bittern.scruple", page)
+            self.scruple("settle", "Bittern", "--in", "page", "--as", "recipe", "--out", str(self.folder / "read.scruple"))
+            (self.folder / "page/bittern.scruple").unlink()
+            self.assertEqual([it for it in self.json("check") if it["severity"] == "error"], [])
+            self.assertIn(mixed, " ".join(self.text("read.scruple").split()))
 
     def test_a_page_is_no_recipe_and_no_card_is_made_of_it(self):
         self.put("bittern.scruple", PAGE)
