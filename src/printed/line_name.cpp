@@ -81,6 +81,9 @@ void take_solution(Line& line, std::string& name) {
     for (const std::string_view words :
          {"solution of", "solution in water", "aqueous solution", "solution", "soln", "sol"})
         take_out(name, words);
+    // `Bromide of potassium, 10 drops of a 10 per cent solution`
+    for (const std::string_view words : {" of a", " of the", " of"})
+        if (name.ends_with(words)) name = tidied(std::string_view(name).substr(0, name.size() - words.size()));
 }
 
 /// Strengths that the trade named without a percent sign; common practice, no source.

@@ -59,7 +59,9 @@ class Places:
             if re.search(r"\bconst(expr|eval|init)\b", head):
                 return
         if cursor.kind in FUNCTIONS:
-            function = cursor
+            function = cursor.result_type.spelling
+        elif cursor.kind == Kind.LAMBDA_EXPR:
+            function = "what a lambda returns is not asked"
         children = list(cursor.get_children())
         if self.here(cursor) and function is not None:
             self.look_at(cursor, children, function)
@@ -82,7 +84,7 @@ class Places:
                 self.wrap("condition", "negated", children[0])
         elif cursor.kind == Kind.CONDITIONAL_OPERATOR and children and self.here(children[0]):
             self.wrap("condition", "negated", children[0])
-        elif cursor.kind == Kind.RETURN_STMT and children and function.result_type.spelling == "bool" and self.here(children[0]):
+        elif cursor.kind == Kind.RETURN_STMT and children and function == "bool" and self.here(children[0]):
             self.wrap("return", "negated", children[0])
         elif cursor.kind in (Kind.INTEGER_LITERAL, Kind.FLOATING_LITERAL) and re.match(r"[\d.]", self.text(cursor)):
             self.wrap("literal", "next", cursor)

@@ -90,6 +90,13 @@ TEST_CASE("how a strength is made of a stronger one is a note, and makes no volu
     CHECK(page.settled.not_read.size() == 1);
 }
 
+TEST_CASE("drops of a solution are of what stands before them") {
+    const PrintedPage page(
+        "    | Bromide of potassium, 10 drops of a 10 per cent solution\n    | Hypo  1 g\n    | Water to  1 l\n");
+    CHECK(page.line("potassium bromide").amount == "0.5 ml");
+    CHECK(page.line("potassium bromide").strength == "10 % w/v");
+}
+
 TEST_CASE("borax is its crystals, as hypo is") {
     const PrintedPage page("    | Borax  10 g\n    | Hypo  10 g\n    | Water  1 l\n");
     CHECK(page.line("borax").form == "decahydrate");
