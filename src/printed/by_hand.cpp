@@ -59,6 +59,11 @@ void keep_percent(Known& known, Percent percent) {
     });
 }
 
+void keep_ounce(Known& known, Ounce ounce) {
+    known.ounce = ounce;
+    keep(known, [](const Way& way) { return !way.other_ounce; });
+}
+
 /// Where ` of acetic acid` or ` in column 2` begins in what is said; its end where neither stands there.
 std::size_t narrows_at(std::string_view words) {
     return std::min({words.find(" of "), words.find(" in column "), words.size()});
@@ -82,6 +87,16 @@ bool is_about(const check::Model& model, const check::ReadingByHand& line, check
     const std::string about = narrowed(line.said).chemical;
     return about.empty() || (chemical != check::none && chemical_named(model, about).chemical == chemical);
 }
+
+namespace {
+
+/// An ounce of the whole page is no matter of its lines.
+void keep_to_line(Known& known, const check::ReadingByHand& line, ByHand what) {
+    if (const auto percent = percent_said(what); percent && known.line->percent) keep_percent(known, *percent);
+    if (const auto ounce = ounce_said(what); ounce && !narrowed(line.said).chemical.empty()) keep_ounce(known, *ounce);
+}
+
+}  // namespace
 
 ByHand by_hand_of(std::string_view said) {
     std::string words = syntax::normal_name(said);
@@ -113,14 +128,8 @@ void keep_to_hand(const check::Model& model, Layout& layout, const std::vector<c
     for (const auto& line : by_hand) {
         const ByHand what = by_hand_of(line.said);
         if (what == ByHand::form) keep_form(model, layout, line.said);
-        for (Known& known : layout.lines) {
-            if (!is_about(model, line, known.what.chemical)) continue;
-            if (const auto percent = percent_said(what); percent && known.line->percent) keep_percent(known, *percent);
-            if (const auto ounce = ounce_said(what); ounce && !narrowed(line.said).chemical.empty()) {
-                known.ounce = ounce;
-                keep(known, [](const Way& way) { return !way.other_ounce; });
-            }
-        }
+        for (Known& known : layout.lines)
+            if (is_about(model, line, known.what.chemical)) keep_to_line(known, line, what);
     }
 }
 

@@ -62,7 +62,7 @@ struct Amount {
 [[nodiscard]] std::string_view words_of(Percent percent);
 
 /// A unit of volume in ml, an ounce and a drachm as fluid ones; 0 for anything else.
-[[nodiscard]] Exact ml_of(UnitWord unit, Fluid fluid);
+[[nodiscard]] Exact ml_of(UnitWord word, Fluid fluid);
 
 /// `to the ounce`, in ml; infinite where that is no volume.
 [[nodiscard]] double volume_of(const Piece& piece, const Shared& shared, std::size_t index);
