@@ -116,3 +116,23 @@ TEST_CASE("a pK against temperature") {
     CHECK(std::abs(pk_at(water, 40) - 13.54) < 0.02);
     CHECK(pk_at({.pk = 4.1}, 40) == doctest::Approx(4.1));
 }
+
+TEST_CASE("how much of the charge meets no known interaction") {
+    // By hand: each ion counts by its charge, and meets those of the other sign.
+    const Shelf shelf;
+    auto salt = shelf.mixture({{"Na", 0.1}, {"Cl", 0.1}}, 25);
+    CHECK(speciate(salt).davies_share < 1e-5);
+    salt.interactions.clear();
+    CHECK(speciate(salt).davies_share == doctest::Approx(1));
+
+    const std::map<std::string, double> totals{{"Na", 0.2}, {"Cl", 0.1}, {"Acet", 0.1}};
+    auto two = shelf.mixture(totals, 25);
+    const auto sodium = shelf.index_of(totals, "Na+");
+    const auto chloride = shelf.index_of(totals, "Cl-");
+    std::erase_if(two.interactions, [&](const Interaction& it) {
+        return !((it.one == sodium && it.other == chloride) || (it.one == chloride && it.other == sodium));
+    });
+    REQUIRE(two.interactions.size() == 1);
+    // Of sodium's 0.2 half meets acetate, of chloride's 0.1 none, of acetate's 0.1 all: 0.2 of 0.4.
+    CHECK(speciate(two).davies_share == doctest::Approx(0.5).epsilon(1e-3));
+}
