@@ -8,6 +8,8 @@ endif()
 include(CheckCXXCompilerFlag)
 add_compile_options(-fstack-protector-strong -Wformat -Werror=format-security
                     "$<$<NOT:$<CONFIG:Debug>>:-U_FORTIFY_SOURCE;-D_FORTIFY_SOURCE=2>")
+# A flag of another processor is a warning to some compilers.
+set(CMAKE_REQUIRED_FLAGS -Werror)
 foreach(flag -fstack-clash-protection -fcf-protection -mbranch-protection=standard)
     string(MAKE_C_IDENTIFIER "HAS${flag}" has)
     check_cxx_compiler_flag(${flag} ${has})
@@ -15,4 +17,5 @@ foreach(flag -fstack-clash-protection -fcf-protection -mbranch-protection=standa
         add_compile_options(${flag})
     endif()
 endforeach()
+unset(CMAKE_REQUIRED_FLAGS)
 add_link_options(LINKER:-z,relro LINKER:-z,now LINKER:-z,noexecstack)

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "ingredients.hpp"
 #include "scruple/check/contents.hpp"
 #include "words.hpp"
 

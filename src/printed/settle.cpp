@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "dangers.hpp"
+#include "directions.hpp"
 #include "lines_read.hpp"
 #include "questions.hpp"
 #include "wording.hpp"
