@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/container/small_vector.hpp>
 #include <utility>
 
 #include "scruple/check/making.hpp"
@@ -19,7 +20,7 @@ constexpr double least_ml = 1e-3;  // of what is weighed into an empty vessel
 struct Portion {
     using Share = double;
     double ml = 0;
-    std::vector<Content> all{};  ///< g and mol, not by the litre
+    boost::container::small_vector<Content, 8> all{};  ///< g and mol, not by the litre
     std::optional<double> celsius{};
 
     void add(const Content& more, double share) {
@@ -27,7 +28,7 @@ struct Portion {
             return content.chemical == more.chemical && content.form == more.form;
         };
         auto found = std::ranges::find_if(all, same);
-        if (found == all.end()) found = all.insert(all.end(), {more.chemical, more.form});
+        if (found == all.end()) found = all.insert(all.end(), Content{more.chemical, more.form});
         found->g_per_l += more.g_per_l * share;
         found->mol_per_l += more.mol_per_l * share;
     }
@@ -46,7 +47,7 @@ struct Portion {
         return some;
     }
     [[nodiscard]] Moment mix() && {
-        Moment result{.contents = std::move(all), .ml = ml, .celsius = celsius};
+        Moment result{.contents = {all.begin(), all.end()}, .ml = ml, .celsius = celsius};
         const double per_litre = 1000 / std::max(ml, least_ml);
         for (auto& content : result.contents) {
             content.g_per_l *= per_litre;
@@ -59,8 +60,8 @@ struct Portion {
 class Walker {
   public:
     Walker(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
-           const std::function<void(const Moment&, const Place&)>& show)
-        : model_(model), section_(section), variant_(variant), table_(table), show_(show) {}
+           const MomentViewer& viewer)
+        : model_(model), section_(section), variant_(variant), table_(table), viewer_(viewer) {}
 
     void run() {
         for (const auto& line : section_.lines) std::visit([this](const auto& it) { take(it); }, line);
@@ -118,7 +119,8 @@ class Walker {
     void goes_in(const Portion& portion, const Place& place, Id put_in = none, Id form = none) {
         const Portion before = vessels_.open();
         vessels_.open().add(portion, 1);
-        if (portion.all.empty() && before.all.empty()) return;
+        const auto& there = vessels_.open().all;
+        if (!viewer_.minds({there.data(), there.size()})) return;
         for (const double share : shares_gone_in) {
             const bool part_alone = share < 1 && (before.ml <= 0 || portion.all.empty());
             if (part_alone) continue;
@@ -127,7 +129,7 @@ class Walker {
             auto mix = std::move(now).mix();
             if (share == 1) mix.put_in = put_in;
             mix.put_in_form = form;
-            show_(mix, place);
+            viewer_.show(mix, place);
         }
     }
 
@@ -139,15 +141,15 @@ class Walker {
     const Section& section_;
     std::size_t variant_;
     ContentsTable& table_;
-    const std::function<void(const Moment&, const Place&)>& show_;
+    const MomentViewer& viewer_;
     Vessels<Portion> vessels_;
 };
 
 }  // namespace
 
 void each_moment(const Model& model, const Section& section, std::size_t variant, ContentsTable& table,
-                 const std::function<void(const Moment& mix, const Place& place)>& show) {
-    Walker(model, section, variant, table, show).run();
+                 const MomentViewer& viewer) {
+    Walker(model, section, variant, table, viewer).run();
 }
 
 }  // namespace scruple::check

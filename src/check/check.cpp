@@ -16,11 +16,6 @@ namespace {
 using diagnostics::Diagnostic;
 using SyntaxBlock = syntax::Block;
 
-/// What few sections have, and later passes look for.
-struct Notes {
-    bool takes_solutions = false, has_open_amount = false;
-};
-
 class Checker {
   public:
     Checker(const Workspace& workspace, unsigned workers)
@@ -38,7 +33,6 @@ class Checker {
         look_for_the_hidden();
         blocks_ = define(workspace_, first_file_, model(), out());
         logs_.resize(blocks_.size());
-        notes_.resize(model().sections.size());
         if (first_file_ == 0) read_chemicals();
         pass([this](BlockContext context) { prepare(context); });
         pass([this](BlockContext context) { read(context); });
@@ -210,8 +204,9 @@ class Checker {
     /// To be called while the lines of the section have just been read: going over all of them once more, by one
     /// worker, would wait for memory.
     void note(Id id) {
-        const auto& section = model().sections[id];
-        notes_[id] = {takes_solutions(section), has_open_amount(section)};
+        auto& section = model().sections[id];
+        section.takes_solutions = any_line_takes_solution(section);
+        section.had_open_amount = any_amount_is_open(section);
     }
 
     void gather_logs() {
@@ -225,31 +220,38 @@ class Checker {
     }
 
     void judge() {
-        judge_circles(
-            model(), [this](Id id) { return notes_[id].takes_solutions; }, out());
+        judge_circles(model(), out());
         for (const auto& recipe : model().recipes) find_open_amounts(recipe);
+        judge_sections();
+    }
+
+    void judge_sections() {
         // What one solution holds is kept for all that are made of it, by each worker for itself.
         std::vector<std::vector<ContentsTable>> tables(workers_);
         const Encounters encounters(model());
         std::vector<std::vector<Encounter>> found(model().sections.size());
         for_each_index(model().sections.size() - first_section_, workers_, out(), [&](std::size_t i, Worker worker) {
             const auto id = static_cast<Id>(first_section_ + i);
-            const auto& section = model().sections[id];
-            auto section_reader = reader(section.place.file, worker.out);
-            judge_volumes(section_reader, id);
-            if (section.kind != SectionKind::conversion) judge_conversions(section_reader, id);
-            if (section.kind != SectionKind::conversion) judge_work(section_reader, id, tables[worker.number]);
-            judge_expectations(section_reader, id, tables[worker.number]);
-            judge_ph(section_reader, id, tables[worker.number]);
+            judge_section(id, worker, tables[worker.number]);
             found[id] = encounters_in(model(), encounters, id, tables[worker.number]);
         });
         judge_meetings(model(), encounters, found, tables.front(), out());
     }
 
+    void judge_section(Id id, Worker worker, std::vector<ContentsTable>& tables) {
+        const auto& section = model().sections[id];
+        auto section_reader = reader(section.place.file, worker.out);
+        judge_volumes(section_reader, id);
+        if (section.kind != SectionKind::conversion) judge_conversions(section_reader, id);
+        if (section.kind != SectionKind::conversion) judge_work(section_reader, id, tables);
+        judge_expectations(section_reader, id, tables);
+        judge_ph(section_reader, id, tables);
+    }
+
     void find_open_amounts(const Recipe& recipe) {
         std::vector<Id> open;
         for (const Id id : recipe.sections)
-            if (notes_[id].has_open_amount) open.push_back(id);
+            if (model().sections[id].had_open_amount) open.push_back(id);
         if (open.empty()) return;
         auto recipe_reader = reader(recipe.place.file, out());
         find_amounts(recipe_reader, model(), recipe.sections, std::move(open));
@@ -262,7 +264,6 @@ class Checker {
     Id first_section_ = 0;
     std::vector<Block> blocks_;
     std::vector<std::vector<LogEntry>> logs_;  ///< one a block, so that blocks can be read side by side
-    std::vector<Notes> notes_;                 ///< one a section
 };
 
 }  // namespace

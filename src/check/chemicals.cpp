@@ -50,13 +50,15 @@ class ChemicalReader {
                   .place = reader_.place(form.formula),
                   .called = {reader_.normal(reader_.text(form.name))},
                   .room_per_gram = {},
-                  .molar_mass_off = chemistry::molar_mass_off(*formula)};
+                  .molar_mass_off = chemistry::molar_mass_off(*formula),
+                  .mol_per_gram = 0};
         for (const auto& name : syntax::Tree::run(reader_.tree.names, form.also)) {
             made.also.push_back(reader_.text(name));
             made.called.push_back(reader_.normal(made.also.back()));
         }
         if (form.strength != syntax::nowhere)
             made.sold_as = read_strength(reader_, reader_.tree.quantities[form.strength]);
+        if (made.molar_mass > 0) made.mol_per_gram = (purity(made) / made.molar_mass).to_double();
         for (const auto& other : chemical_.forms) {
             if (other.name == made.name) reader_.report(Kind::said_twice, form.name.span, {made.name});
         }
@@ -315,6 +317,8 @@ void read_solvents(BlockContext context, Model& model) {
         const syntax::Name name{.span = row.solvent_place.span};
         if (row.solvent_chemical == none) report_unknown(reader, name, none, NameOf::chemical);
     }
+    auto& chemical = model.chemicals[context.block.id];
+    chemical.least_mol_per_kg = least_saturated_mol_per_kg(chemical, model.water);
 }
 
 void read_chemical(BlockContext context, Chemical& chemical) {

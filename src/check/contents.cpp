@@ -28,6 +28,7 @@ void add_to(std::vector<Content>& contents, const Content& more, double share) {
 }  // namespace
 
 const ContentsTable::Known& ContentsTable::of(Id section) {
+    if (const auto found = done_.find(section); found != done_.end()) return found->second;
     const auto done = [this](Id id) { return done_.contains(id); };
     for (const Id id : made_of(model_, section, done)) done_.emplace(id, work_out(model_.sections[id]));
     return done_.at(section);

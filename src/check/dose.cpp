@@ -51,18 +51,11 @@ Exact drops_to_ml(const Model& model, const Exact& drops) {
     return bench == model.benches.end() ? Exact(0) : drops / *bench->drops_per_ml;
 }
 
-double moles(const Form& form, const Exact& grams, bool as_sold) {
-    if (form.molar_mass.is_zero()) return 0;
-    const double pure = as_sold ? purity(form).to_double() : 1.0;
-    return grams.to_double() * pure / form.molar_mass.to_double();
-}
-
 Dose of_pure(const Model& model, const Chemical& chemical, const Addition& addition, const Form& form,
              const Exact& measure) {
+    const auto density =
+        addition.chemical == model.water ? std::optional<Exact>(1) : density_of(chemical, addition.form, std::nullopt);
     Dose dose;
-    const auto density = density_of(chemical, addition.form, std::nullopt);
-    const bool water = addition.chemical == model.water;
-    const Exact weight = water ? Exact(1) : density.value_or(1);
     switch (addition.by) {
         case By::mass:
             dose.grams = measure;
@@ -71,20 +64,20 @@ Dose of_pure(const Model& model, const Chemical& chemical, const Addition& addit
             dose.grams = measure * form.molar_mass / purity(form);
             break;
         case By::volume:
-            dose.grams = measure * weight;
+            dose.grams = measure * density.value_or(1);
             break;
         case By::drops:
-            dose.grams = drops_to_ml(model, measure) * weight;
+            dose.grams = drops_to_ml(model, measure) * density.value_or(1);
             break;
     }
-    if (water || density) {
-        dose.ml = dose.grams / weight;
+    if (density) {
+        dose.ml = dose.grams / *density;
         dose.room_ml = dose.ml;
     } else {
         dose.room_ml = dose.grams * (chemical.forms.empty() ? room_of_gram(chemical, form) : form.room_per_gram);
         dose.room_estimated = true;
     }
-    dose.mol = moles(form, dose.grams, true);
+    dose.mol = dose.grams.to_double() * form.mol_per_gram;
     return dose;
 }
 
@@ -111,7 +104,7 @@ Dose of_dissolved(const Model& model, const Chemical& chemical, const Addition& 
             break;
     }
     dose.room_ml = dose.ml;
-    dose.mol = moles(form, dose.grams, false);
+    if (!form.molar_mass.is_zero()) dose.mol = dose.grams.to_double() / form.molar_mass.to_double();
     return dose;
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
 #include <cmath>
 
 #include "bath.hpp"
@@ -106,13 +107,8 @@ std::vector<double> charges_at(const AcidBase& table, double ph) {
     return all;
 }
 
-/// Whoever brings something of the side.
-std::vector<bool> takers_of(const Side& side, std::size_t chemicals) {
-    std::vector<bool> takers(chemicals);
-    for (const auto& met : side.any)
-        for (std::size_t i = 0; i < met.mol_per_mol.size(); ++i)
-            if (met.mol_per_mol[i] > 0) takers[i] = true;
-    return takers;
+bool brings_something(const Side& side, std::size_t chemical) {
+    return std::ranges::any_of(side.any, [&](const Met& met) { return met.mol_per_mol[chemical] > 0; });
 }
 
 std::string names(const Model& model, const std::vector<Id>& chemicals) {
@@ -126,10 +122,10 @@ std::string names(const Model& model, const std::vector<Id>& chemicals) {
 
 }  // namespace
 
-Encounters::Encounters(const Model& model) : model_(model) {
-    for (const auto& meeting : model.meetings) {
-        takers_.emplace_back();
-        for (const auto& side : meeting.sides) takers_.back().push_back(takers_of(side, model.chemicals.size()));
+Encounters::Encounters(const Model& model) : model_(model), takes_(model.chemicals.size()) {
+    for (Id id = 0; id < model.meetings.size(); ++id) {
+        enter_sides(id);
+        const auto& meeting = model.meetings[id];
         const auto limit = limit_of(meeting);
         if (!limit) {
             charges_.emplace_back();
@@ -138,6 +134,22 @@ Encounters::Encounters(const Model& model) : model_(model) {
         const double ph = limit->ph + (limit->below ? ideal_is_off : -ideal_is_off);
         charges_.push_back({charges_at(model.acid_base, limit->ph), charges_at(model.acid_base, ph),
                             std::pow(10, -ph) - std::pow(10, ph - 14)});
+    }
+}
+
+void Encounters::enter_sides(Id meeting) {
+    const auto& it = model_.meetings[meeting];
+    constexpr std::size_t last = 63;
+    all_sides_.push_back(0);
+    for (std::size_t side = 0; side < it.sides.size() && !it.comes.empty(); ++side) {
+        const Sides bit = Sides{1} << std::min(side, last);
+        all_sides_.back() |= bit;
+        for (std::size_t chemical = 0; chemical < takes_.size(); ++chemical) {
+            if (!brings_something(it.sides[side], chemical)) continue;
+            auto& takes = takes_[chemical];
+            if (takes.empty() || takes.back().meeting != meeting) takes.push_back({meeting, 0});
+            takes.back().sides |= bit;
+        }
     }
 }
 
@@ -151,17 +163,28 @@ std::size_t Encounters::number_of(const Meeting& meeting) const {
     return static_cast<std::size_t>(&meeting - model_.meetings.data());
 }
 
-bool Encounters::possible(const Meeting& meeting, const std::vector<Content>& contents) const {
-    const auto& sides = takers_[number_of(meeting)];
-    const auto there = [&](const Takers& side) {
-        return std::ranges::any_of(contents, [&](const Content& content) { return side[content.chemical]; });
-    };
-    return !meeting.comes.empty() && !sides.empty() && std::ranges::all_of(sides, there) &&
-           may_pass_limit(meeting, contents);
+bool Encounters::possible(const Meeting& meeting, std::span<const Content> contents) const {
+    const auto number = number_of(meeting);
+    Sides there = 0;
+    for (const auto& content : contents)
+        for (const auto& takes : takes_[content.chemical])
+            if (takes.meeting == number) there |= takes.sides;
+    return there != 0 && there == all_sides_[number] && may_pass_limit(meeting, contents);
+}
+
+std::vector<Id> Encounters::possible(std::span<const Content> contents) const {
+    boost::container::small_vector<Sides, 64> there(all_sides_.size());
+    for (const auto& content : contents)
+        for (const auto& takes : takes_[content.chemical]) there[takes.meeting] |= takes.sides;
+    std::vector<Id> all;
+    for (Id id = 0; id < there.size(); ++id)
+        if (there[id] != 0 && there[id] == all_sides_[id] && may_pass_limit(model_.meetings[id], contents))
+            all.push_back(id);
+    return all;
 }
 
 /// Nothing that pulls the pH past its limit, and nothing that is not known in water: so it stays on its side.
-bool Encounters::may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const {
+bool Encounters::may_pass_limit(const Meeting& meeting, std::span<const Content> contents) const {
     const auto limit = limit_of(meeting);
     if (!limit) return true;
     const auto& charges = charges_of(meeting).short_of_it;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -37,7 +38,9 @@ class Encounters {
 
     /// Whether chemicals for every side are there at all, and some that could take the pH past a limit, in whatever
     /// amounts.
-    [[nodiscard]] bool possible(const Meeting& meeting, const std::vector<Content>& contents) const;
+    [[nodiscard]] bool possible(const Meeting& meeting, std::span<const Content> contents) const;
+    /// All that are possible, in order.
+    [[nodiscard]] std::vector<Id> possible(std::span<const Content> contents) const;
 
     /// What meets and how: "`sodium sulfide` and `citric acid` meet at pH 3.1"; nullopt where the meeting does not come
     /// about. Of what is lethal the end of the pH's range that is nearer to the limit counts, of the rest its value.
@@ -56,7 +59,12 @@ class Encounters {
         std::vector<double> at_limit, short_of_it;
         double of_water = 0;  ///< mol/l, of H+ and OH- short of it
     };
-    using Takers = std::vector<bool>;  ///< by chemical
+    /// Sides of meetings as bits. Of a meeting with more than there is room for, the last bit is all the others.
+    using Sides = std::uint64_t;
+    struct Takes {
+        Id meeting;
+        Sides sides;
+    };
     /// A limit of pH: below it or above it the meeting comes about.
     struct Limit {
         double ph;
@@ -66,7 +74,8 @@ class Encounters {
     [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
     [[nodiscard]] std::size_t number_of(const Meeting& meeting) const;
     [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const { return charges_[number_of(meeting)]; }
-    [[nodiscard]] bool may_pass_limit(const Meeting& meeting, const std::vector<Content>& contents) const;
+    [[nodiscard]] bool may_pass_limit(const Meeting& meeting, std::span<const Content> contents) const;
+    void enter_sides(Id meeting);
     [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
     [[nodiscard]] std::optional<std::string> how(const Meeting& meeting, const Limit& limit, const Moment& mix,
                                                  Certainty certainty) const;
@@ -75,8 +84,9 @@ class Encounters {
     [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Moment& mix) const;
 
     const Model& model_;
-    std::vector<Charges> charges_;             ///< by meeting
-    std::vector<std::vector<Takers>> takers_;  ///< by meeting and side
+    std::vector<Charges> charges_;           ///< by meeting
+    std::vector<Sides> all_sides_;           ///< by meeting; none of one of which nothing is said to come
+    std::vector<std::vector<Takes>> takes_;  ///< by chemical: where it brings something of a side, by meeting
 };
 
 }  // namespace scruple::check

@@ -88,6 +88,10 @@ bool lies_within(double value, const Interval& range) {
 }
 
 bool has_open_amount(const Section& section) {
+    return section.had_open_amount && any_amount_is_open(section);
+}
+
+bool any_amount_is_open(const Section& section) {
     return std::ranges::any_of(section.lines, [](const Line& line) {
         const auto* addition = std::get_if<Addition>(&line);
         return addition != nullptr && addition->how == Addition::How::unknown;

@@ -26,6 +26,8 @@ namespace scruple::check {
 
 /// Whether an amount of it is still `?`, so that nothing can be said of what it holds.
 [[nodiscard]] bool has_open_amount(const Section& section);
+/// The same, from its lines alone, for when they have just been read.
+[[nodiscard]] bool any_amount_is_open(const Section& section);
 
 /// `49 to 51`, and the unit behind it where there is one.
 [[nodiscard]] std::string range_text(const Interval& range, quantity::Unit unit);

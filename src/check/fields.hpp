@@ -51,8 +51,9 @@ void fields(auto& each, Is<chemistry::Species> auto& species) {
 // ---- chemicals ----------------------------------------------------------------------------------
 
 void fields(auto& each, Is<Form> auto& form) {
-    auto& [name, also, text, formula, molar_mass, sold_as, place, called, room_per_gram, molar_mass_off] = form;
-    each(name, also, text, formula, molar_mass, sold_as, place, called, room_per_gram, molar_mass_off);
+    auto& [name, also, text, formula, molar_mass, sold_as, place, called, room_per_gram, molar_mass_off, mol_per_gram] =
+        form;
+    each(name, also, text, formula, molar_mass, sold_as, place, called, room_per_gram, molar_mass_off, mol_per_gram);
 }
 void fields(auto& each, Is<Density> auto& density) {
     auto& [g_per_ml, form, strength, at, source] = density;
@@ -88,10 +89,11 @@ void fields(auto& each, Is<Keeping> auto& keeping) {
 }
 void fields(auto& each, Is<Chemical> auto& chemical) {
     auto& [name, also, forms, grades, keeps, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
-           solubilities, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place, built_in, purposes] =
-        chemical;
+           solubilities, least_mol_per_kg, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place,
+           built_in, purposes] = chemical;
     each(name, also, forms, grades, keeps, ions, equilibria, escapes, pairs, bystanders, salt_of, acts_as, densities,
-         solubilities, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place, built_in, purposes);
+         solubilities, least_mol_per_kg, takes_up, hazards, hazard_source, cautions, notes, sources, cas, place,
+         built_in, purposes);
 }
 
 // ---- acids and bases ----------------------------------------------------------------------------
@@ -182,9 +184,10 @@ void fields(auto& each, Is<Conversion> auto& conversion) {
 }
 /// A conversion's: what only recipes say of a solution is not among it.
 void fields(auto& each, Is<Section> auto& section) {
-    auto& [kind, recipe, label, lines, makes_ml, makes_stated, broken, by_parts, keeps, use_within, use_within_text,
-           capacity, replenish, expects, accepts, cautions, notes, place] = section;
-    each(kind, recipe, label, lines, makes_ml, makes_stated, broken, by_parts, cautions, notes, place);
+    auto& [kind, recipe, label, lines, makes_ml, makes_stated, broken, by_parts, takes_solutions, had_open_amount,
+           keeps, use_within, use_within_text, capacity, replenish, expects, accepts, cautions, notes, place] = section;
+    each(kind, recipe, label, lines, makes_ml, makes_stated, broken, by_parts, takes_solutions, had_open_amount,
+         cautions, notes, place);
     each.nothing_in(keeps, use_within, use_within_text, capacity, replenish, expects, accepts);
 }
 void fields(auto& each, Is<FilmFormat> auto& format) {

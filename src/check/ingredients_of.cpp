@@ -18,13 +18,14 @@ const Addition* taking_solution(const Line& line) {
 
 std::vector<Part> parts_of(const Section& section) {
     std::vector<Part> parts;
+    if (!section.takes_solutions) return parts;
     for (const auto& line : section.lines) {
         if (const auto* addition = taking_solution(line)) parts.push_back({addition->solution, addition});
     }
     return parts;
 }
 
-bool takes_solutions(const Section& section) {
+bool any_line_takes_solution(const Section& section) {
     return std::ranges::any_of(section.lines, [](const Line& line) { return taking_solution(line) != nullptr; });
 }
 
@@ -40,16 +41,12 @@ struct Frame {
 /// Tarjan's strongly connected components (SIAM J. Comput. 1 (1972) 146), with a stack of its own instead of recursion.
 class Knots {
   public:
-    Knots(const Model& model, const std::function<bool(Id)>& takes_solutions)
-        : model_(model),
-          takes_solutions_(takes_solutions),
-          index_(model.sections.size(), none),
-          lowest_(index_),
-          on_stack_(index_.size()) {}
+    explicit Knots(const Model& model)
+        : model_(model), index_(model.sections.size(), none), lowest_(index_), on_stack_(index_.size()) {}
 
     std::vector<std::vector<Id>> run() {
         for (Id id = 0; id < index_.size(); ++id) {
-            if (index_[id] == none && takes_solutions_(id)) explore(id);
+            if (index_[id] == none && model_.sections[id].takes_solutions) explore(id);
         }
         return std::move(knots_);
     }
@@ -64,7 +61,7 @@ class Knots {
                 continue;
             }
             const Id part = frame.parts[frame.next++].solution;
-            if (!takes_solutions_(part)) continue;
+            if (!model_.sections[part].takes_solutions) continue;
             if (index_[part] == none) {
                 enter(part);
             } else if (on_stack_[part]) {
@@ -96,7 +93,6 @@ class Knots {
     }
 
     const Model& model_;
-    const std::function<bool(Id)>& takes_solutions_;
     std::vector<Id> index_, lowest_;
     std::vector<bool> on_stack_;
     std::vector<Id> stack_;
@@ -131,6 +127,7 @@ std::vector<Id> way_round(const Model& model, const std::vector<Id>& knot, Id st
 std::vector<Id> made_of(const Model& model, Id section, const std::function<bool(Id)>& done) {
     std::vector<Id> order;
     if (done(section)) return order;
+    if (!model.sections[section].takes_solutions) return {section};
     std::unordered_set<Id> seen{section};
     std::vector<Frame> way{{section, parts_of(model.sections[section])}};
     while (!way.empty()) {
@@ -146,9 +143,9 @@ std::vector<Id> made_of(const Model& model, Id section, const std::function<bool
     return order;
 }
 
-std::vector<std::vector<Id>> circles(const Model& model, const std::function<bool(Id)>& takes_solutions) {
+std::vector<std::vector<Id>> circles(const Model& model) {
     std::vector<std::vector<Id>> all;
-    for (const auto& knot : Knots(model, takes_solutions).run()) {
+    for (const auto& knot : Knots(model).run()) {
         auto circle = way_round(model, knot, *std::ranges::min_element(knot));
         if (!circle.empty()) all.push_back(std::move(circle));
     }

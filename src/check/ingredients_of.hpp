@@ -15,7 +15,8 @@ struct Part {
     const Addition* addition;
 };
 [[nodiscard]] std::vector<Part> parts_of(const Section& section);
-[[nodiscard]] bool takes_solutions(const Section& section);
+/// From its lines alone, for when they have just been read; Section::takes_solutions from then on.
+[[nodiscard]] bool any_line_takes_solution(const Section& section);
 
 /// Everything a section is made of, itself last, each after what it is made of itself; what is `done`
 /// already is left out with all below it. What goes round in a circle is cut where it closes.
@@ -23,6 +24,6 @@ struct Part {
 
 /// Solutions that go into themselves: for each knot of them one way round, `A`, `B`, … where the last takes
 /// the first again. In time linear in the number of lines of those sections that take solutions at all.
-[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model, const std::function<bool(Id)>& takes_solutions);
+[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model);
 
 }  // namespace scruple::check

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Whether what goes in dissolves.
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
 #include <cmath>
 
 #include "load.hpp"
@@ -63,9 +64,9 @@ class DissolvingJudge : public StepJudge {
         const bool dry = !(step.before.solvent().g > 0);  // has a warning of its own
         if (dry || addition->saturated_at || addition->by_conversion || addition->shares.empty()) return;
         const double celsius = step.after.celsius.low;
-        const auto found = load_of(reader_.model, step.after, addition->chemical, celsius);
+        const auto found = too_much_of(reader_.model, step.after, addition->chemical, celsius);
         const auto same = [&](const Short& other) { return other.load.chemical == addition->chemical; };
-        if (found && found->too_much() && std::ranges::none_of(short_of_water_, same))
+        if (found && std::ranges::none_of(short_of_water_, same))
             short_of_water_.push_back({addition, *found, celsius});
     }
 
@@ -122,8 +123,8 @@ class DissolvingJudge : public StepJudge {
         if (addition.shares.empty()) return;
         Mix bottle;
         bottle.add(reader_.model, addition, addition.shares.front());
-        const auto found = load_of(reader_.model, bottle, addition.chemical, celsius);
-        if (!found || !found->too_much()) return;
+        const auto found = too_much_of(reader_.model, bottle, addition.chemical, celsius);
+        if (!found) return;
         const Exact at(std::llround(celsius * 10), 10);
         const auto most = saturated_grams_per_ml(reader_.model, addition, {at, at});
         if (!most) return;
@@ -140,8 +141,8 @@ class DissolvingJudge : public StepJudge {
     void judge_end(const Mix& end, double celsius) {
         for (const auto& solute : end.solutes) {
             const Id id = solute.chemical;
-            const auto found = load_of(reader_.model, end, id, celsius);
-            if (!found || !found->too_much()) continue;
+            const auto found = too_much_of(reader_.model, end, id, celsius);
+            if (!found) continue;
             never_.push_back(id);
             const double most = *found->dissolved_grams();
             const double more = water_to_dissolve(*found->form, found->mol_per_kg, found->grams()) - found->other_g;
@@ -156,8 +157,8 @@ class DissolvingJudge : public StepJudge {
     void judge_cold(const Mix& end) {
         for (const auto& solute : end.solutes) {
             const Id id = solute.chemical;
-            const auto found = load_of(reader_.model, end, id, cold_celsius);
-            if (!found || !found->too_much()) continue;
+            const auto found = too_much_of(reader_.model, end, id, cold_celsius);
+            if (!found) continue;
             report(Kind::crystals_in_the_cold, place_of(id),
                    {name(*found), grams_text(found->grams()), volume_text(end.ml), celsius_text(cold_celsius),
                     about_text(*found->dissolved_grams())});
@@ -176,7 +177,7 @@ class DissolvingJudge : public StepJudge {
 
     Reader& reader_;
     const Section& section_;
-    std::vector<const Addition*> lines_;
+    boost::container::small_vector<const Addition*, 8> lines_;
     std::vector<Short> short_of_water_;
     std::vector<Id> never_;  ///< what does not dissolve at the final volume either
     bool has_alkali_ = false;

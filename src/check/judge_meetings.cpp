@@ -52,19 +52,24 @@ class Search {
 
   private:
     void look_through(std::size_t variant, ContentsTable& table) {
-        const auto all = all_that_goes_in(table);
-        std::vector<Id> possible;
-        for (Id meeting = 0; meeting < model_.meetings.size(); ++meeting)
-            if (!is_found(meeting) && encounters_.possible(model_.meetings[meeting], all)) possible.push_back(meeting);
+        auto possible = encounters_.possible(all_that_goes_in(table));
+        std::erase_if(possible, [this](Id meeting) { return is_found(meeting); });
         if (possible.empty()) return;
-        each_moment(model_, section_, variant, table, [&](const Moment& mix, const Place& place) {
-            for (const Id meeting : possible) {
-                if (!is_found(meeting))
-                    if (auto what = encounters_.find(model_.meetings[meeting], mix))
-                        found_.push_back({meeting, *std::move(what), place});
-                if (auto* encounter = found(meeting)) add_gas(*encounter, mix);
-            }
-        });
+        const auto may_meet = [&](std::span<const Content> contents) {
+            return std::ranges::any_of(
+                possible, [&](Id meeting) { return encounters_.possible(model_.meetings[meeting], contents); });
+        };
+        const auto look = [&](const Moment& mix, const Place& place) {
+            for (const Id meeting : possible) look_for(meeting, mix, place);
+        };
+        each_moment(model_, section_, variant, table, {may_meet, look});
+    }
+
+    void look_for(Id meeting, const Moment& mix, const Place& place) {
+        if (!is_found(meeting))
+            if (auto what = encounters_.find(model_.meetings[meeting], mix))
+                found_.push_back({meeting, *std::move(what), place});
+        if (auto* encounter = found(meeting)) add_gas(*encounter, mix);
     }
 
     /// The most that there is at any moment: the first of them is only the beginning.
@@ -85,6 +90,7 @@ class Search {
     /// Without amounts, which need not be worked out to see that nothing can meet.
     std::vector<Content> all_that_goes_in(ContentsTable& table) const {
         std::vector<Content> all;
+        all.reserve(section_.lines.size());
         for (const auto& line : section_.lines) {
             const auto* addition = std::get_if<Addition>(&line);
             if (addition == nullptr) continue;
@@ -125,7 +131,8 @@ class Judge {
     /// What a part has met by itself is told there, and so parts come first.
     void judge_solutions(const std::vector<std::vector<Encounter>>& found) {
         std::vector<bool> done(model_.sections.size());
-        for (Id id = 0; id < model_.sections.size(); ++id)
+        for (Id id = 0; id < model_.sections.size(); ++id) {
+            if (found[id].empty() && !model_.sections[id].takes_solutions) continue;
             for (const Id solution : made_of(model_, id, [&](Id it) { return done[it]; })) {
                 for (const auto& part : parts_of(model_.sections[solution]))
                     met_[solution].insert(met_[part.solution].begin(), met_[part.solution].end());
@@ -133,6 +140,7 @@ class Judge {
                     if (met_[solution].insert(encounter.meeting).second) meets_in(solution, encounter);
                 done[solution] = true;
             }
+        }
     }
 
     void meets_in(Id id, const Encounter& encounter) {
@@ -255,11 +263,12 @@ class Judge {
     /// Where an end of the pH's range is past the limit, though its value is not.
     [[nodiscard]] bool may_meet(const Section& section, Id meeting) {
         bool may = false;
+        const auto& it = model_.meetings[meeting];
+        const MomentViewer viewer{
+            [&](std::span<const Content> contents) { return !may && encounters_.possible(it, contents); },
+            [&](const Moment& mix, const Place&) { may = may || encounters_.find(it, mix, Certainty::by_range); }};
         for (std::size_t variant = 0; variant < variants_of(model_, section); ++variant)
-            each_moment(model_, section, variant, table(model_, tables_, variant),
-                        [&](const Moment& mix, const Place&) {
-                            may = may || encounters_.find(model_.meetings[meeting], mix, Certainty::by_range);
-                        });
+            each_moment(model_, section, variant, table(model_, tables_, variant), viewer);
         return may;
     }
     [[nodiscard]] bool may_carry_over(const Process& process, Id meeting) {

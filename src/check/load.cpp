@@ -21,6 +21,12 @@ bool reacts(const Mix& mix, const Chemical& chemical) {
            (has(mix.purposes, acid) && has(purposes, alkali)) || (has(mix.purposes, caustic) && has(purposes, buffer));
 }
 
+/// Seen without working out how much dissolves, as it is of most: less than that dissolves at any temperature.
+bool surely_dissolves(const Model& model, const Mix::Solute& solute, const Mix::Solvent& solvent) {
+    const double least = solvent.chemical == model.water ? model.chemicals[solute.chemical].least_mol_per_kg : 0;
+    return 1000 * solute.mol <= least * solvent.g;
+}
+
 }  // namespace
 
 double Load::grams() const {
@@ -29,11 +35,6 @@ double Load::grams() const {
 
 std::optional<double> Load::dissolved_grams() const {
     return grams_dissolved(*form, mol_per_kg, other_g);
-}
-
-bool Load::too_much() const {
-    const auto most = dissolved_grams();
-    return most && grams() > *most * over_by;
 }
 
 double Load::wanted_mol_per_kg() const {
@@ -45,22 +46,25 @@ bool dissolves_in_alkali(const Chemical& chemical) {
     return sour || chemical.ions.empty();
 }
 
-std::optional<Load> load_of(const Model& model, const Mix& mix, Id chemical, double celsius) {
+std::optional<Load> too_much_of(const Model& model, const Mix& mix, Id chemical, double celsius) {
     const auto solvent = mix.solvent();
     const auto* solute = mix.find(chemical);
-    if (mix.vague || !(solvent.g > 0) || solute == nullptr) return std::nullopt;
+    if (mix.vague || !(solvent.g > 0) || solute == nullptr || surely_dissolves(model, *solute, solvent))
+        return std::nullopt;
     if (reacts(mix, model.chemicals[chemical])) return std::nullopt;
     const auto saturated = saturated_mol_per_kg(model, chemical, solvent.chemical, celsius);
     if (!saturated) return std::nullopt;
     const auto& form = form_of(model.chemicals[chemical], solute->form);
     const double own = solvent.chemical == model.water ? own_water_g(form, solute->mol) : 0;
-    return Load{.chemical = chemical,
-                .form_id = solute->form == none ? 0 : solute->form,
-                .form = &form,
-                .mol = solute->mol,
-                .solvent = solvent.chemical,
-                .other_g = std::max(0.0, solvent.g - own),
-                .mol_per_kg = *saturated};
+    const Load load{.chemical = chemical,
+                    .form_id = solute->form == none ? 0 : solute->form,
+                    .form = &form,
+                    .mol = solute->mol,
+                    .solvent = solvent.chemical,
+                    .other_g = std::max(0.0, solvent.g - own),
+                    .mol_per_kg = *saturated};
+    const auto most = load.dissolved_grams();
+    return most && load.grams() > *most * over_by ? std::optional(load) : std::nullopt;
 }
 
 }  // namespace scruple::check

@@ -20,16 +20,15 @@ struct Load {
     [[nodiscard]] double grams() const;
     /// g that dissolve; nullopt where the crystals bring enough water for any amount.
     [[nodiscard]] std::optional<double> dissolved_grams() const;
-    /// By more than volumes and solubilities are known.
-    [[nodiscard]] bool too_much() const;
     /// mol/kg, were all of it dissolved.
     [[nodiscard]] double wanted_mol_per_kg() const;
 };
 
-/// nullopt where nothing can be said: how much solvent there is is open, it is a mixture, or no solubility reaches so
-/// far; or where the chemical reacts with another that is there, and dissolves as what comes of it: an acid and what is
-/// no salt with an alkali, an alkali with an acid, a buffer with a caustic alkali.
-[[nodiscard]] std::optional<Load> load_of(const Model& model, const Mix& mix, Id chemical, double celsius);
+/// Where there is more of a chemical than dissolves, by more than volumes and solubilities are known.
+/// nullopt, too, where nothing can be said: how much solvent there is is open, it is a mixture, or no solubility
+/// reaches so far; or where the chemical reacts with another that is there, and dissolves as what comes of it: an acid
+/// and what is no salt with an alkali, an alkali with an acid, a buffer with a caustic alkali.
+[[nodiscard]] std::optional<Load> too_much_of(const Model& model, const Mix& mix, Id chemical, double celsius);
 
 /// Whether an alkali would take it up.
 [[nodiscard]] bool dissolves_in_alkali(const Chemical& chemical);

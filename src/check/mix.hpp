@@ -2,8 +2,8 @@
 // What is in a vessel, as far as it decides what dissolves in it and what may go in next.
 #pragma once
 
+#include <boost/container/small_vector.hpp>
 #include <span>
-#include <vector>
 
 #include "purposes.hpp"
 #include "scruple/check/contents.hpp"
@@ -27,9 +27,9 @@ struct Mix {
         Id chemical;
         double g;
     };
-    std::vector<Solute> solutes;
-    std::vector<Solvent> solvents;  ///< with the water of crystals, of bottles and of percent solutions
-    double ml = 0;                  ///< solids by estimate
+    boost::container::small_vector<Solute, 8> solutes;
+    boost::container::small_vector<Solvent, 2> solvents;  ///< with the water of crystals, bottles, percent solutions
+    double ml = 0;                                        ///< solids by estimate
     Warmth celsius;
     Purposes purposes = 0;
     bool vague = false;  ///< a line leaves open how much solvent it brings

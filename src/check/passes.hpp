@@ -71,8 +71,7 @@ void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& 
 /// into the model.
 void judge_meetings(Model& model, const Encounters& encounters, const std::vector<std::vector<Encounter>>& found,
                     std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
-/// Solutions that go into themselves, each circle once; `takes_solutions` says which sections take any.
-void judge_circles(const Model& model, const std::function<bool(Id)>& takes_solutions,
-                   std::vector<diagnostics::Diagnostic>& out);
+/// Solutions that go into themselves, each circle once.
+void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
 
 }  // namespace scruple::check

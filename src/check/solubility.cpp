@@ -95,6 +95,17 @@ std::optional<double> saturated_mol_per_kg(const Model& model, Id chemical, Id s
     return between(of, near, std::clamp(celsius, low, high));
 }
 
+double least_saturated_mol_per_kg(const Chemical& chemical, Id solvent) {
+    std::optional<double> least;
+    for (const auto& row : chemical.solubilities) {
+        if (row.solvent_chemical != solvent) continue;
+        if (!usable(chemical, &row)) return 0;
+        const double here = mol_per_kg_of(chemical, row);
+        least = std::min(least.value_or(here), here);
+    }
+    return least.value_or(0);
+}
+
 std::optional<double> celsius_to_dissolve(const Model& model, Id chemical, Id solvent, double mol_per_kg,
                                           double celsius) {
     constexpr double boiling = 100;

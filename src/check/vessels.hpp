@@ -6,7 +6,6 @@
 #include <optional>
 #include <string_view>
 #include <type_traits>
-#include <vector>
 
 #include "scruple/check/model.hpp"
 
@@ -89,7 +88,7 @@ class Vessels {
         return all_.size() - 1;
     }
 
-    std::vector<Vessel> all_ = std::vector<Vessel>(1);
+    Few<Vessel> all_ = Few<Vessel>(1);
     std::size_t open_ = 0;
 };
 

@@ -69,8 +69,7 @@ bool Exact::is_whole() const {
     return is_small() ? denominator_ == 1 : denominator(large_->value) == 1;
 }
 
-double Exact::to_double() const {
-    if (is_small()) return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+double Exact::double_of_large() const {
     return large_->value.convert_to<double>();
 }
 

@@ -43,6 +43,7 @@ struct Form {
     std::vector<std::string> called{};  ///< the name and the others, normal (syntax::normal_name)
     Exact room_per_gram{};              ///< ml that a dissolved gram takes up (room_of_gram)
     double molar_mass_off = 0;          ///< how far the molar mass may be off, as a share of it
+    double mol_per_gram = 0;            ///< of the substance, in a gram as it is sold; 0 where nothing is known of it
 };
 
 /// g/ml of a form as sold, or of a solution of a strength.
@@ -123,6 +124,7 @@ struct Chemical {
     std::vector<std::string_view> acts_as{};
     std::vector<Density> densities{};
     std::vector<Solubility> solubilities{};
+    double least_mol_per_kg = 0;              ///< of water, at whatever temperature `solubilities` reach; 0: not known
     std::optional<Exact> takes_up{};          ///< ml a dissolved gram takes up, where the text says so
     std::vector<std::string_view> hazards{};  ///< GHS statement codes
     std::string_view hazard_source{};
@@ -251,6 +253,7 @@ struct Section {
     bool makes_stated = false;  ///< by `to make`; else it is the sum of the lines
     bool broken = false;        ///< a line of it could not be read, so it is not judged as a whole
     bool by_parts = false;      ///< made by `dilute` or `mix`; makes_ml is then nominal
+    bool takes_solutions = false, had_open_amount = false;  ///< some of its lines, as they were written
     std::vector<Keeping> keeps{};
     std::optional<Exact> use_within{};  ///< s
     std::string_view use_within_text{};

@@ -22,6 +22,9 @@ inline constexpr double reach_celsius = 2.5;
 /// mol/kg of the solvent in a saturated solution; nullopt where no line tells.
 [[nodiscard]] std::optional<double> saturated_mol_per_kg(const Model& model, Id chemical, Id solvent, double celsius);
 
+/// The least of what the lines for a solvent tell, mol/kg: at no temperature is it less. 0 where none tells.
+[[nodiscard]] double least_saturated_mol_per_kg(const Chemical& chemical, Id solvent);
+
 /// The lowest temperature from `celsius` up, in whole degrees, at which that much dissolves; nullopt where none is
 /// known.
 [[nodiscard]] std::optional<double> celsius_to_dissolve(const Model& model, Id chemical, Id solvent, double mol_per_kg,

@@ -60,6 +60,7 @@ class Exact {
     static std::strong_ordering compare_large(const Exact& a, const Exact& b);
     static void copy_large(Exact& to, const Exact& from);
     void drop_large();
+    [[nodiscard]] double double_of_large() const;
     [[nodiscard]] bool is_small() const { return large_ == nullptr; }
 
     // Small values keep |numerator| and the denominator (> 0) within INT64_MAX, so that

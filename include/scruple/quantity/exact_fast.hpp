@@ -146,6 +146,12 @@ inline Exact Exact::operator-() const {
     return Exact(fast::Ratio{-numerator_, denominator_});
 }
 
+inline double Exact::to_double() const {
+    if (!is_small()) [[unlikely]]
+        return double_of_large();
+    return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+}
+
 inline bool operator==(const Exact& a, const Exact& b) {
     if (a.is_small() && b.is_small()) [[likely]]
         return a.numerator_ == b.numerator_ && a.denominator_ == b.denominator_;
