@@ -3,6 +3,7 @@
 #include "scruple/check/check.hpp"
 
 #include <algorithm>
+#include <atomic>
 
 #include "expected.hpp"
 #include "ingredients_of.hpp"
@@ -19,12 +20,15 @@ using SyntaxBlock = syntax::Block;
 class Checker {
   public:
     Checker(const Workspace& workspace, unsigned workers)
-        : workspace_(workspace), workers_(workers == 0 ? text::all_cores() : workers) {}
+        : workspace_(workspace),
+          workers_(workers == 0 ? text::all_cores() : workers),
+          unread_(workspace.trees.size()) {}
 
     /// Goes on from a model in which the library is checked already; no chemical may be declared after it.
     Checker(const Workspace& workspace, unsigned workers, Checked library)
         : workspace_(workspace),
           workers_(workers == 0 ? text::all_cores() : workers),
+          unread_(workspace.trees.size()),
           checked_(std::move(library)),
           first_file_(static_cast<text::FileId>(workspace.built_in)),
           first_section_(static_cast<Id>(checked_.model.sections.size())) {}
@@ -33,9 +37,13 @@ class Checker {
         look_for_the_hidden();
         blocks_ = define(workspace_, first_file_, model(), out());
         logs_.resize(blocks_.size());
+        count_blocks();
         if (first_file_ == 0) read_chemicals();
         pass([this](BlockContext context) { prepare(context); });
-        pass([this](BlockContext context) { read(context); });
+        pass([this](BlockContext context) {
+            read(context);
+            if (--unread_[context.block.file] == 0 && workspace_.done_with) workspace_.done_with(context.block.file);
+        });
         gather_logs();
         judge();
         diagnostics::sort_and_settle(out());
@@ -55,6 +63,11 @@ class Checker {
             auto of_file = reader(first_file_ + static_cast<text::FileId>(i), worker.out);
             report_hidden_characters(of_file);
         });
+    }
+
+    /// Lines of logs are looked at once more, when all of them are known: those trees are never let go.
+    void count_blocks() {
+        for (const auto& block : blocks_) unread_[block.file] += block.kind == SyntaxBlock::log ? 2 : 1;
     }
 
     template <class Read>
@@ -177,15 +190,6 @@ class Checker {
         if (whole) note(first);
     }
 
-    /// A recipe that is called like a chemical could never be an ingredient.
-    void report_if_chemical(BlockContext context, const Recipe& recipe) {
-        const auto found = model().chemical_names.find(recipe.normal);
-        if (found == model().chemical_names.end()) return;
-        const auto& first = model().chemicals[found->second.first].place;
-        auto& twice = context.reader.report(diagnostics::Kind::defined_twice, recipe.place.span, {recipe.name});
-        twice.related.push_back({first.file, first.span, "a chemical here"});
-    }
-
     void read_solution(BlockContext context) {
         Section nobody;
         read_section(context, context.block.id == none ? nobody : model().sections[context.block.id]);
@@ -259,6 +263,7 @@ class Checker {
 
     const Workspace& workspace_;
     unsigned workers_;
+    std::vector<std::atomic<std::uint32_t>> unread_;  ///< blocks, by file
     Checked checked_;
     text::FileId first_file_ = 0;  ///< of those to check
     Id first_section_ = 0;

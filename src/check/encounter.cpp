@@ -122,19 +122,19 @@ std::string names(const Model& model, const std::vector<Id>& chemicals) {
 
 }  // namespace
 
-Encounters::Encounters(const Model& model) : model_(model), takes_(model.chemicals.size()) {
-    for (Id id = 0; id < model.meetings.size(); ++id) {
-        enter_sides(id);
-        const auto& meeting = model.meetings[id];
-        const auto limit = limit_of(meeting);
-        if (!limit) {
-            charges_.emplace_back();
-            continue;
-        }
-        const double ph = limit->ph + (limit->below ? ideal_is_off : -ideal_is_off);
-        charges_.push_back({charges_at(model.acid_base, limit->ph), charges_at(model.acid_base, ph),
-                            std::pow(10, -ph) - std::pow(10, ph - 14)});
-    }
+Encounters::Encounters(const Model& model)
+    : model_(model), charges_(model.meetings.size()), takes_(model.chemicals.size()) {
+    for (Id id = 0; id < model.meetings.size(); ++id) enter_sides(id);
+}
+
+const Encounters::Charges& Encounters::charges_of(const Meeting& meeting, const Limit& limit) const {
+    auto& known = charges_[number_of(meeting)];
+    std::call_once(known.once, [&] {
+        const auto& table = model_.acid_base;
+        const double ph = limit.ph + (limit.below ? ideal_is_off : -ideal_is_off);
+        known.charges = {charges_at(table, limit.ph), charges_at(table, ph), std::pow(10, -ph) - std::pow(10, ph - 14)};
+    });
+    return known.charges;
 }
 
 void Encounters::enter_sides(Id meeting) {
@@ -187,7 +187,7 @@ std::vector<Id> Encounters::possible(std::span<const Content> contents) const {
 bool Encounters::may_pass_limit(const Meeting& meeting, std::span<const Content> contents) const {
     const auto limit = limit_of(meeting);
     if (!limit) return true;
-    const auto& charges = charges_of(meeting).short_of_it;
+    const auto& charges = charges_of(meeting, *limit).short_of_it;
     return std::ranges::any_of(contents, [&](const Content& content) {
         const double charge = charges[content.chemical];
         return !model_.acid_base.chemicals[content.chemical].missing.empty() ||
@@ -213,7 +213,7 @@ std::optional<std::string> Encounters::find(const Meeting& meeting, const Moment
 }
 
 bool Encounters::surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const {
-    const auto& [at_limit, charges, of_water] = charges_of(meeting);
+    const auto& [at_limit, charges, of_water] = charges_of(meeting, limit);
     double surplus = of_water;
     for (const auto& content : mix.contents) {
         if (!model_.acid_base.chemicals[content.chemical].missing.empty()) return false;
@@ -282,7 +282,7 @@ std::vector<Id> Encounters::who(const Meeting& meeting, const Moment& mix) const
     auto chemicals = present(meeting, mix);
     const auto limit = limit_of(meeting);
     if (!limit || chemicals.size() > 1) return chemicals;
-    const auto& charges = charges_of(meeting).at_limit;
+    const auto& charges = charges_of(meeting, *limit).at_limit;
     Id most = none;
     double pull = 0;
     for (const auto& content : mix.contents) {

@@ -2,6 +2,7 @@
 // Whether what must not meet does meet in a mixture.
 #pragma once
 
+#include <mutex>
 #include <optional>
 #include <span>
 #include <string>
@@ -73,7 +74,7 @@ class Encounters {
 
     [[nodiscard]] static std::optional<Limit> limit_of(const Meeting& meeting);
     [[nodiscard]] std::size_t number_of(const Meeting& meeting) const;
-    [[nodiscard]] const Charges& charges_of(const Meeting& meeting) const { return charges_[number_of(meeting)]; }
+    [[nodiscard]] const Charges& charges_of(const Meeting& meeting, const Limit& limit) const;
     [[nodiscard]] bool may_pass_limit(const Meeting& meeting, std::span<const Content> contents) const;
     void enter_sides(Id meeting);
     [[nodiscard]] bool surely_far(const Meeting& meeting, const Limit& limit, const Moment& mix) const;
@@ -84,9 +85,14 @@ class Encounters {
     [[nodiscard]] std::vector<Id> who(const Meeting& meeting, const Moment& mix) const;
 
     const Model& model_;
-    std::vector<Charges> charges_;           ///< by meeting
-    std::vector<Sides> all_sides_;           ///< by meeting; none of one of which nothing is said to come
-    std::vector<std::vector<Takes>> takes_;  ///< by chemical: where it brings something of a side, by meeting
+    /// Worked out when they are first asked for, by any worker: most meetings never come into question.
+    struct KnownCharges {
+        std::once_flag once;
+        Charges charges;
+    };
+    mutable std::vector<KnownCharges> charges_;  ///< by meeting
+    std::vector<Sides> all_sides_;               ///< by meeting; none of one of which nothing is said to come
+    std::vector<std::vector<Takes>> takes_;      ///< by chemical: where it brings something of a side, by meeting
 };
 
 }  // namespace scruple::check

@@ -35,10 +35,10 @@ bool is_ph_miswritten(std::string_view name) {
 /// `Na+`, `SO3-2`, where nothing is called so.
 std::optional<Ion> read_ion(Reader& reader, const syntax::Substance& of) {
     const auto text = reader.text(of.name);
+    if (of.form != syntax::nowhere || reader.model.chemical_names.contains(reader.normal(text))) return std::nullopt;
     const auto read = chemistry::read_formula(text);
     const auto* formula = std::get_if<chemistry::Formula>(&read);
-    if (formula == nullptr || formula->charge == 0 || of.form != syntax::nowhere) return std::nullopt;
-    if (reader.model.chemical_names.contains(reader.normal(text))) return std::nullopt;
+    if (formula == nullptr || formula->charge == 0) return std::nullopt;
     return Ion{1, text, *formula};
 }
 

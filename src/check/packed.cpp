@@ -131,7 +131,8 @@ class Unpacker {
     }
     void take(Exact& value) {
         const auto numerator = taken<std::int64_t>();
-        value = {numerator, taken<std::int64_t>()};
+        const auto denominator = taken<std::int64_t>();
+        value = denominator == 1 ? Exact(numerator) : Exact(numerator, denominator);
     }
     std::string_view text_in_the_bytes() {
         const auto size = taken<Size>();

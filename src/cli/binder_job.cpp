@@ -68,7 +68,7 @@ Outcome binder_job(const Call& call) {
     const auto folder = call.value("--out");
     if (!folder) throw Stop{Exit::wrong_call, "say which folder to write to: `--out binder`"};
     const paper::Printing printing = as_pdf(call);
-    Loaded loaded = open_for_the_bench(call);
+    Loaded& loaded = open_for_the_bench(call);
     loaded.checked.model.dropper = asked_bench(call, loaded);
     const Cards cards = cards_of(loaded, loaded.checked.model.dropper);
     if (cards.made.empty()) throw Stop{Exit::wrong_call, cards.left_out + "there is no recipe to make a card of"};

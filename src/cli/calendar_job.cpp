@@ -14,7 +14,7 @@ Outcome calendar_job(const Call& call) {
     const bool events = call.value("--as") == "ics";
     const auto printing = asked_printing(call);
     const As as = events || printing ? As::text : call.as();
-    const driver::Loaded loaded = open_for_the_bench(call);
+    const driver::Loaded& loaded = open_for_the_bench(call);
     const auto calendar =
         plan::mixing_calendar(loaded.checked.model, asked_plan(call, loaded), asked_bench(call, loaded));
     if (printing) return {Exit::fine, drawing().calendar_to_paper(calendar, *printing), {}};

@@ -38,7 +38,7 @@ Outcome card_job(const Call& call) {
     const As as = printing ? As::text : call.as();
     const auto day = mixed_on(call);
     const Asked asked = asked_amounts(call);
-    Loaded loaded = open_for_the_bench(call, asked);
+    Loaded& loaded = open_for_the_bench(call, asked);
     check::Model& model = loaded.checked.model;
     model.dropper = asked_bench(call, loaded);
     Meant meant = find_solution(loaded, call.name());

@@ -9,7 +9,7 @@ namespace scruple::cli {
 
 Outcome chemical_job(const Call& call) {
     const As as = call.as();
-    const driver::Loaded loaded = open_workspace(call);
+    const driver::Loaded& loaded = open_workspace(call);
     const check::Chemical& chemical = loaded.checked.model.chemicals[find_chemical(loaded, call.name())];
     switch (as) {
         case As::text:

@@ -18,7 +18,7 @@ plan::ContentsSheet sheet(const check::Model& model, const plan::CardRequest& re
 
 Outcome contents_job(const Call& call) {
     const As as = call.as();
-    const driver::Loaded loaded = open_for_the_bench(call, asked_amounts(call));
+    const driver::Loaded& loaded = open_for_the_bench(call, asked_amounts(call));
     const check::Model& model = loaded.checked.model;
     const Meant meant = find_solution(loaded, call.name());
     plan::CardRequest request{check::none, asked_variant(call, model.recipes[meant.recipe]), {}, check::none, {}};

@@ -59,7 +59,7 @@ plan::Evening asked_evening(Call call) {
     request.from = begun_at(call);
     request.vessels = vessels(call);
     request.day = take_day(call);
-    const driver::Loaded loaded = open_for_the_bench(call);
+    const driver::Loaded& loaded = open_for_the_bench(call);
     request.plan = asked_plan(call, loaded);
     request.bench = asked_bench(call, loaded);
     auto evening = plan::evening(loaded.checked.model, request);

@@ -28,7 +28,7 @@ constexpr Group groups[] = {{"recipes", solution_names},
 // One a line, for people and for the completion of the shells.
 std::string names_text(const Call& call) {
     const std::string wanted = call.words.size() > 1 ? call.words[1] : "";
-    const driver::Loaded loaded = open_workspace(call);
+    const driver::Loaded& loaded = open_workspace(call);
     std::string result;
     bool known = wanted.empty();
     for (const Group& group : groups) {

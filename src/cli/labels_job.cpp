@@ -164,7 +164,7 @@ Outcome labels_job(const Call& call) {
     const auto printing = asked_printing(call);
     const As as = printing ? As::text : call.as();
     const auto bottles = bottles_of(call);
-    const driver::Loaded loaded = open_for_the_bench(call, asked_bottles(bottles));
+    const driver::Loaded& loaded = open_for_the_bench(call, asked_bottles(bottles));
     const check::Model& model = loaded.checked.model;
     const Meant meant = find_solution(loaded, call.name());
     plan::LabelRequest request{.section = check::none,

@@ -121,7 +121,7 @@ plan::StockEntry write_down(const Call& call, const NewLine& line, const Asked& 
     while (true) {
         std::optional<driver::Hold> held;
         if (!path.empty()) held = or_stop(driver::hold(path));
-        const Loaded loaded = open_for_the_bench(call, asked);
+        const Loaded& loaded = open_for_the_bench(call, asked);
         const LogBlock block = find_log_block(loaded, call.value("--log"));
         const std::size_t at = line_in_model(call, loaded);
         if (std::exchange(path, loaded.sources[block.file].path) != loaded.sources[block.file].path) continue;

@@ -10,7 +10,7 @@ namespace scruple::cli {
 Outcome react_job(const Call& call) {
     const As as = call.as();
     const TypedReaction typed(call.name(), call.value("--with"));
-    const driver::Loaded loaded = open_for_the_bench(call, typed.asked());
+    const driver::Loaded& loaded = open_for_the_bench(call, typed.asked());
     auto made = plan::react(loaded.checked.model, typed.reaction(loaded), typed.taken(loaded));
     if (const auto* refusal = std::get_if<plan::Refusal>(&made)) throw Stop{Exit::wrong_call, refusal->message};
     const auto& reacted = std::get<plan::Reacted>(made);

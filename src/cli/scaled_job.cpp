@@ -63,7 +63,7 @@ Outcome scaled_job(const Call& call) {
         throw Stop{Exit::wrong_call,
                    "scaled to what? Say it with `--make 500ml`, `--films 6 135` or `--with \"metol 43 g\"`"};
     }
-    const Loaded loaded = open_for_the_bench(call, asked);
+    const Loaded& loaded = open_for_the_bench(call, asked);
     const Meant meant = find_solution(loaded, call.name());
 
     const check::Recipe& recipe = loaded.checked.model.recipes[meant.recipe];

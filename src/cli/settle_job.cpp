@@ -10,7 +10,7 @@ namespace scruple::cli {
 Outcome settle_job(const Call& call) {
     const bool recipe = call.value("--as") == "recipe";
     const As as = recipe ? As::text : call.as();
-    const driver::Loaded loaded = open_workspace(call);
+    const driver::Loaded& loaded = open_workspace(call);
     const check::Model& model = loaded.checked.model;
     const auto settled = printed::settle(model, model.printed[find_printed(loaded, call.name())]);
     if (recipe) return {Exit::fine, emit::settled_recipe(settled), {}};

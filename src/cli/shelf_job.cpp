@@ -32,7 +32,7 @@ Outcome shelf_job(const Call& call) {
     const auto printing = asked_printing(call);
     const As as = printing ? As::text : call.as();
     const auto on = asked_day(call, "--on");
-    const driver::Loaded loaded = open_for_the_bench(call);
+    const driver::Loaded& loaded = open_for_the_bench(call);
     if (loaded.checked.model.log.empty())
         throw Stop{Exit::wrong_call,
                    "no file has a `log` with a line in it; `scruple help log` shows how it is written"};

@@ -12,7 +12,7 @@ namespace scruple::cli {
 namespace {
 
 plan::ShoppingList asked_list(const Call& call) {
-    driver::Loaded loaded = open_for_the_bench(call, asked_work(call));
+    driver::Loaded& loaded = open_for_the_bench(call, asked_work(call));
     auto work = take_asked_work(loaded);
     check::Model& model = loaded.checked.model;
     const check::Id plan = asked_plan(call, loaded);

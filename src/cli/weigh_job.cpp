@@ -66,11 +66,11 @@ std::string line_of(const check::Model& model, const Addition& called, const std
 
 // The workspace is read once for the names, and once with the question that they allow to be put.
 std::vector<plan::Weighing> weighings(const Call& call, Asked asked) {
-    const driver::Loaded loaded = open_for_the_bench(call, asked);
+    const driver::Loaded& loaded = open_for_the_bench(call, asked);
     const auto wanted = call.value("--as-form");
     if (!wanted) return as_every_form(loaded.checked.model, called_for(loaded));
     asked.ingredient("--as-form", line_of(loaded.checked.model, called_for(loaded), *wanted));
-    const driver::Loaded both = open_for_the_bench(call, asked);
+    const driver::Loaded& both = open_for_the_bench(call, asked);
     const Addition& there = asked_addition(both, "--as-form");
     if (there.chemical == check::none) throw Stop{Exit::wrong_call, "only chemicals are weighed for one another"};
     return {weighed(both.checked.model, called_for(both), there)};

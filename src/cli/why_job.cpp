@@ -83,7 +83,7 @@ std::vector<plan::Why> answers(const Call& call, const Loaded& loaded, const Mea
 Outcome why_job(const Call& call) {
     const As as = call.as();
     const Asked asked = asked_amounts(call);
-    Loaded loaded = open_for_the_bench(call, asked);
+    Loaded& loaded = open_for_the_bench(call, asked);
     loaded.checked.model.dropper = asked_bench(call, loaded);
     const Question asks = question(loaded, call.words);
     Meant meant = find_solution(loaded, asks.solution);

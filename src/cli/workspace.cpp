@@ -2,20 +2,23 @@
 #include "workspace.hpp"
 
 #include <algorithm>
+#include <deque>
 
 #include "scruple/diagnostics/show.hpp"
 #include "terminal.hpp"
 
 namespace scruple::cli {
 
-driver::Loaded open_workspace(const Call& call, const Asked& asked) {
-    auto loaded = driver::load(call.value("--in").value_or("."), asked.sources());
+driver::Loaded& open_workspace(const Call& call, const Asked& asked, driver::Trees trees) {
+    auto loaded = driver::load(call.value("--in").value_or("."), asked.sources(), trees);
     if (const auto* trouble = std::get_if<driver::Trouble>(&loaded)) throw Stop{Exit::trouble, trouble->message};
-    return std::move(std::get<driver::Loaded>(loaded));
+    // Never let go: the system takes a process's memory back at once, and taking a model apart costs more than a card.
+    static auto& all = *new std::deque<driver::Loaded>;
+    return all.emplace_back(std::move(std::get<driver::Loaded>(loaded)));
 }
 
-driver::Loaded open_for_the_bench(const Call& call, const Asked& asked) {
-    driver::Loaded loaded = open_workspace(call, asked);
+driver::Loaded& open_for_the_bench(const Call& call, const Asked& asked) {
+    driver::Loaded& loaded = open_workspace(call, asked);
     std::vector<diagnostics::Diagnostic> errors;
     for (const diagnostics::Diagnostic& d : loaded.checked.diagnostics)
         if (d.file < loaded.asked && diagnostics::info(d.kind).severity == diagnostics::Severity::error)

@@ -60,7 +60,8 @@ bool is_hexadecimal(std::string_view word) {
 }
 
 bool belongs(const fs::path& path) {
-    return path.extension() == ".scruple" && std::none_of(path.begin(), path.end(), passed_over);
+    return path.extension() == ".scruple" &&
+           std::none_of(path.begin(), path.end(), [](const auto& name) { return passed_over(name.native()); });
 }
 
 /// From `100644 blob OBJECT\tPATH`; plain files alone, no links and no repositories within.

@@ -9,6 +9,7 @@
 #include "scruple/driver/driver.hpp"
 #include "scruple/driver/library.hpp"
 #include "scruple/syntax/parse.hpp"
+#include "scruple/text/lines.hpp"
 #include "scruple/text/side_by_side.hpp"
 #include "too_much.hpp"
 
@@ -42,8 +43,8 @@ struct Amount {
         const auto* file = std::get_if<RecipeFile>(&reading);
         if (file == nullptr) return;
         bytes += file->source.bytes.size();
-        const auto ends = [&](char end) { return std::ranges::count(file->source.bytes, end); };
-        lines += static_cast<std::size_t>(std::max(ends('\n'), ends('\r')));
+        const auto& text = file->source.bytes;
+        lines += std::max(text::count_of('\n', text), text::count_of('\r', text));
     }
 };
 
@@ -83,16 +84,17 @@ void parse_all(Read& read) {
     });
 }
 
-check::Checked check_workspace(Loaded& loaded) {
-    const check::Workspace workspace{loaded.sources, loaded.trees, loaded.built_in};
+check::Checked check_workspace(Loaded& loaded, Trees trees) {
+    check::Workspace workspace{loaded.sources, loaded.trees, loaded.built_in};
+    if (trees == Trees::let_go) workspace.done_with = [&loaded](text::FileId file) { loaded.trees[file] = {}; };
     if (!check::declares_a_chemical(workspace)) return check::check_behind(library_model(loaded.sources), workspace);
     parse_library(loaded);
     return check::check(workspace);
 }
 
-void check_all(Read& read) {
+void check_all(Read& read, Trees trees) {
     Loaded& loaded = read.loaded;
-    loaded.checked = check_workspace(loaded);
+    loaded.checked = check_workspace(loaded, trees);
     if (read.faults.empty()) return;
     auto& all = loaded.checked.diagnostics;
     all.insert(all.end(), std::move_iterator(read.faults.begin()), std::move_iterator(read.faults.end()));
@@ -101,7 +103,7 @@ void check_all(Read& read) {
 
 }  // namespace
 
-Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked) {
+Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Trees trees) {
     Read read;
     for (const text::Source& source : library()) take(read, {source, std::nullopt});
     read.loaded.built_in = read.loaded.sources.size();
@@ -110,11 +112,11 @@ Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked) {
     for (text::Source& source : asked) take(read, {std::move(source), std::nullopt});
 
     parse_all(read);
-    check_all(read);
+    check_all(read, trees);
     return std::move(read.loaded);
 }
 
-std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked) {
+std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked, Trees trees) {
     auto paths = recipe_files(folder);
     if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
     auto readings = read_all(folder, std::get<0>(paths));
@@ -124,7 +126,7 @@ std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vec
         if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
         files.push_back(std::move(std::get<RecipeFile>(reading)));
     }
-    return load(std::move(files), std::move(asked));
+    return load(std::move(files), std::move(asked), trees);
 }
 
 }  // namespace scruple::driver

@@ -23,18 +23,25 @@ std::optional<Trouble> list(const fs::path& folder, std::vector<fs::path>& files
     fs::directory_iterator entry(folder.empty() ? "." : folder, why);
     for (; !why && entry != fs::directory_iterator(); entry.increment(why)) {
         if (++entries > most_entries) return std::nullopt;
-        const fs::path name = entry->path().filename();
+        const fs::path& path = entry->path();
+        const auto name = std::string_view(path.native()).substr(path.native().rfind('/') + 1);
         if (passed_over(name)) continue;
         std::error_code unknown;
         // The folder itself says so of all but links: no file is asked.
-        if (entry->is_directory(unknown)) {
-            if (!entry->is_symlink(unknown)) folders.push_back(folder / name);
-        } else if (name.extension() == ".scruple") {
-            files.push_back(folder / name);
-        }
+        const bool is_folder = entry->is_directory(unknown);
+        if (is_folder ? entry->is_symlink(unknown) : !name.ends_with(".scruple")) continue;
+        (is_folder ? folders : files).push_back(folder.empty() ? fs::path(name) : path);
     }
     if (why) return cannot_list(folder, why);
     return std::nullopt;
+}
+
+/// By the names of folders and files, one after the other, as paths compare: but they take themselves apart each time.
+bool comes_before(const fs::path& one, const fs::path& other) {
+    const auto [a, b] = std::ranges::mismatch(one.native(), other.native());
+    if (a == one.native().end() || b == other.native().end()) return b != other.native().end();
+    const auto rank = [](char c) { return c == '/' ? 0 : static_cast<unsigned char>(c); };
+    return rank(*a) < rank(*b);
 }
 
 }  // namespace
@@ -44,8 +51,8 @@ Trouble too_much(const fs::path& folder, std::size_t most, std::string_view what
                         folder.native(), most, what)};
 }
 
-bool passed_over(const fs::path& name) {
-    return name.native().starts_with('.') || name == "build";
+bool passed_over(std::string_view name) {
+    return name.starts_with('.') || name == "build";
 }
 
 std::variant<std::vector<fs::path>, Trouble> recipe_files(const fs::path& folder) {
@@ -64,7 +71,7 @@ std::variant<std::vector<fs::path>, Trouble> recipe_files(const fs::path& folder
         if (auto trouble = list(next, files, folders, entries)) return *trouble;
         if (entries > most_entries) return too_much(folder, most_entries, "files and folders in it");
     }
-    std::sort(files.begin(), files.end());
+    std::ranges::sort(files, comes_before);
     return files;
 }
 

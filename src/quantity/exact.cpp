@@ -25,8 +25,8 @@ struct Exact::Large {
             result.numerator_ = top.convert_to<std::int64_t>();
             result.denominator_ = bottom.convert_to<std::int64_t>();
         } else {
-            result.numerator_ = value < 0 ? -1 : 1;
             result.large_ = new Large{value};
+            result.denominator_ = 0;
         }
         return result;
     }
@@ -39,8 +39,29 @@ struct Exact::Large {
     }
 };
 
-void Exact::copy_large(Exact& to, const Exact& from) {
-    to.large_ = new Large(*from.large_);
+Exact& Exact::copy_large(const Exact& from) {
+    Exact copy;
+    if (from.is_small())
+        copy.numerator_ = from.numerator_;
+    else
+        copy.large_ = new Large(*from.large_);
+    copy.denominator_ = from.denominator_;
+    return move_large(copy);
+}
+
+/// What it is moved from is 0 then, where it was large.
+Exact& Exact::move_large(Exact& from) noexcept {
+    if (this == &from) return *this;
+    if (!is_small()) drop_large();
+    denominator_ = from.denominator_;
+    if (from.is_small()) {
+        numerator_ = from.numerator_;
+        return *this;
+    }
+    large_ = from.large_;
+    from.numerator_ = 0;
+    from.denominator_ = 1;
+    return *this;
 }
 
 void Exact::drop_large() {

@@ -2,21 +2,15 @@
 #include "scruple/syntax/parse.hpp"
 
 #include "actions_file.hpp"
+#include "scruple/text/lines.hpp"
 
 namespace scruple::syntax {
 namespace {
 
-/// By memchr, which looks at many bytes at a time.
-std::size_t count_lines(std::string_view bytes) {
-    std::size_t lines = 1;
-    for (auto at = bytes.find('\n'); at != std::string_view::npos; at = bytes.find('\n', at + 1)) ++lines;
-    return lines;
-}
-
 /// Room for a statement a line, and for the amounts that so many lines usually have: memory that is touched for the
 /// first time costs as much as reading what goes into it.
 void reserve(Tree& tree, std::string_view bytes) {
-    const auto lines = count_lines(bytes);
+    const auto lines = text::count_of('\n', bytes) + 1;
     tree.statements.reserve(lines);
     tree.ranges.reserve(lines * 5 / 8 + 2);
 }

@@ -2,6 +2,8 @@
 #include <doctest/doctest.h>
 #include <sys/stat.h>
 
+#include <algorithm>
+
 #include "driver/folder.hpp"
 #include "scruple/driver/driver.hpp"
 #include "scruple/syntax/parse.hpp"
@@ -37,6 +39,18 @@ TEST_CASE("recipe files are found in all folders, sorted, and others passed over
         folder.put(name, "");
     fs::create_directory(folder / "folder.scruple");
     CHECK(found(folder) == std::vector<std::string>{"Z.scruple", "a/b/c.scruple", "a/z.scruple", "b.scruple"});
+}
+
+// The order is that of std::filesystem::path, [fs.path.compare] of the C++ standard: name by name.
+TEST_CASE("names are compared folder by folder, and not with what parts them") {
+    const Folder folder;
+    for (const char* name :
+         {"a/b.scruple", "a-b/b.scruple", "a b/b.scruple", "a.scruple", "a/b/c.scruple", "a/b-c.scruple",
+          "a.d/b.scruple", "ä/b.scruple", "a0.scruple", "a/a.scruple", "A/b.scruple"})
+        folder.put(name, "");
+    const auto files = std::get<0>(recipe_files(folder.path()));
+    CHECK(files.size() == 11);
+    CHECK(std::is_sorted(files.begin(), files.end()));
 }
 
 TEST_CASE("links to folders are not followed, links to files are") {

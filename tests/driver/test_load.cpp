@@ -67,6 +67,27 @@ TEST_CASE("many files come out in the order of their paths") {
     CHECK(all.checked.model.recipes.size() == 300);
 }
 
+TEST_CASE("trees are let go while they are read, those of logs are not, and the same is found") {
+    const Folder folder;
+    for (int i = 100; i < 400; ++i) {
+        const auto name = std::to_string(i);
+        folder.put("r" + name + ".scruple", "recipe R" + name + "\nwater 1 l\nR" + std::to_string(i + 1) + " 1 ml\n");
+    }
+    folder.put("log.scruple", "log\n2026-11-02 mixed R100 1 l\n2026-11-03 discarded R100 1 l of 2026-11-01\n");
+    const Loaded kept = loaded(folder);
+    auto result = load(folder.path(), {}, Trees::let_go);
+    const auto& all = std::get<Loaded>(result);
+    std::vector<std::string> with_tree;
+    for (std::size_t i = all.built_in; i < all.trees.size(); ++i)
+        if (!all.trees[i].statements.empty()) with_tree.push_back(all.sources[i].path);
+    REQUIRE(with_tree.size() == 1);
+    CHECK(with_tree[0].ends_with("log.scruple"));
+    REQUIRE(all.checked.diagnostics.size() == kept.checked.diagnostics.size());
+    CHECK(all.checked.diagnostics.size() >= 300);
+    for (std::size_t i = 0; i < kept.checked.diagnostics.size(); ++i)
+        CHECK(all.checked.diagnostics[i].message == kept.checked.diagnostics[i].message);
+}
+
 TEST_CASE("a folder that is not there is trouble") {
     CHECK(std::holds_alternative<Trouble>(load("/nowhere/at/all")));
 }

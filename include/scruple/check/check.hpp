@@ -2,6 +2,7 @@
 // From syntax trees to a checked workspace and everything that is wrong with it.
 #pragma once
 
+#include <functional>
 #include <span>
 
 #include "scruple/check/model.hpp"
@@ -15,6 +16,9 @@ struct Workspace {
     std::span<const text::Source> sources;
     std::span<const syntax::Tree> trees;
     std::size_t built_in = 0;
+    /// Called where nobody will look at the tree of a file any more, on any thread: whoever has no use for it himself
+    /// can let it go, and the model has room where it stood.
+    std::function<void(text::FileId)> done_with{};
 };
 
 struct Checked {

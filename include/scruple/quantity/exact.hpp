@@ -38,7 +38,7 @@ class Exact {
     friend bool operator==(const Exact& a, const Exact& b);
     friend std::strong_ordering operator<=>(const Exact& a, const Exact& b);
 
-    [[nodiscard]] bool is_zero() const { return numerator_ == 0 && large_ == nullptr; }
+    [[nodiscard]] bool is_zero() const { return is_small() && numerator_ == 0; }
     [[nodiscard]] bool is_whole() const;
     [[nodiscard]] double to_double() const;
     [[nodiscard]] Exact floor() const;
@@ -58,16 +58,19 @@ class Exact {
     static Exact product_of_large(const Exact& a, const Exact& b);
     static Exact quotient_of_large(const Exact& a, const Exact& b);
     static std::strong_ordering compare_large(const Exact& a, const Exact& b);
-    static void copy_large(Exact& to, const Exact& from);
+    Exact& copy_large(const Exact& from);
+    Exact& move_large(Exact& from) noexcept;
     void drop_large();
     [[nodiscard]] double double_of_large() const;
-    [[nodiscard]] bool is_small() const { return large_ == nullptr; }
+    [[nodiscard]] bool is_small() const { return denominator_ != 0; }
 
     // Small values keep |numerator| and the denominator (> 0) within INT64_MAX, so that
-    // either can change sign; INT64_MIN is a large value.
-    std::int64_t numerator_ = 0;
+    // either can change sign; INT64_MIN is a large value. Those stand elsewhere, and have no denominator here.
+    union {
+        std::int64_t numerator_ = 0;
+        Large* large_;  // owned
+    };
     std::int64_t denominator_ = 1;
-    Large* large_ = nullptr;  // owned; holds the value when it does not fit the two words
 };
 
 /// |value|.

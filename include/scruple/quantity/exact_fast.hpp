@@ -67,22 +67,29 @@ inline Exact::Exact(std::int64_t numerator, std::int64_t denominator) {
         *this = quotient_of_large(Exact(numerator), Exact(denominator));
 }
 
-inline Exact::Exact(const Exact& other) : numerator_(other.numerator_), denominator_(other.denominator_) {
-    if (!other.is_small()) [[unlikely]]
-        copy_large(*this, other);
+// Small values are handed round more than they are reckoned with: two words, and no call.
+
+[[gnu::always_inline]] inline Exact::Exact(const Exact& other) {
+    *this = other;
 }
 
-inline Exact::Exact(Exact&& other) noexcept
-    : numerator_(other.numerator_), denominator_(other.denominator_), large_(std::exchange(other.large_, nullptr)) {}
-
-inline Exact& Exact::operator=(const Exact& other) {
-    return *this = Exact(other);
+[[gnu::always_inline]] inline Exact::Exact(Exact&& other) noexcept {
+    *this = std::move(other);
 }
 
-inline Exact& Exact::operator=(Exact&& other) noexcept {
+[[gnu::always_inline]] inline Exact& Exact::operator=(const Exact& other) {
+    if (!is_small() || !other.is_small()) [[unlikely]]
+        return copy_large(other);
     numerator_ = other.numerator_;
     denominator_ = other.denominator_;
-    std::swap(large_, other.large_);
+    return *this;
+}
+
+[[gnu::always_inline]] inline Exact& Exact::operator=(Exact&& other) noexcept {
+    if (!is_small() || !other.is_small()) [[unlikely]]
+        return move_large(other);
+    numerator_ = other.numerator_;
+    denominator_ = other.denominator_;
     return *this;
 }
 

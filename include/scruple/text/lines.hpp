@@ -29,4 +29,11 @@ class Lines {
     Position known_;
 };
 
+/// How often a byte stands in a text. By memchr, which looks at many bytes at a time.
+[[nodiscard]] inline std::size_t count_of(char wanted, std::string_view bytes) {
+    std::size_t count = 0;
+    for (auto at = bytes.find(wanted); at != std::string_view::npos; at = bytes.find(wanted, at + 1)) ++count;
+    return count;
+}
+
 }  // namespace scruple::text
