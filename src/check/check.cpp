@@ -184,10 +184,20 @@ class Checker {
 
     void read_whole_recipe(BlockContext context) {
         auto& recipe = model().recipes[context.block.id];
+        report_if_chemical(context, recipe);
         const Id first = recipe.sections.empty() ? none : recipe.sections.front();
         const bool whole = first != none && model().sections[first].kind == SectionKind::whole;
         read_recipe(context, recipe, whole ? &model().sections[first] : nullptr);
         if (whole) note(first);
+    }
+
+    /// A recipe that is called like a chemical could never be an ingredient.
+    void report_if_chemical(BlockContext context, const Recipe& recipe) {
+        const auto found = model().chemical_names.find(recipe.normal);
+        if (found == model().chemical_names.end()) return;
+        const auto& first = model().chemicals[found->second.first].place;
+        auto& twice = context.reader.report(diagnostics::Kind::defined_twice, recipe.place.span, {recipe.name});
+        twice.related.push_back({first.file, first.span, "a chemical here"});
     }
 
     void read_solution(BlockContext context) {
