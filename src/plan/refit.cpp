@@ -132,6 +132,7 @@ std::string refit(Model& model, const Asked& asked, const Way& way) {
     const Section before = section;
     const Addition now = met(model, std::get<Addition>(section.lines[asked.line]), asked, way);
     section.lines[asked.line] = now;
+    section.takes_solutions = section.takes_solutions || now.solution != check::none;
     meet_the_rest(section, asked.line, now);
     std::string misfit = refit_amount(model, asked, before);
     if (!misfit.empty()) section = before;

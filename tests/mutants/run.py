@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: MIT
 """Mutation testing, by hand: whether a test notices where something is changed that ought to matter.
 
-    run.py [--sample N] [--built] [RUNG...]       quantity, chemistry and check where none is named; needs Debian's python3-clang-14
+    run.py [--sample N [--seed N]] [--built] [RUNG...]       quantity, chemistry and check where none is named; needs Debian's python3-clang-14
 
 All mutants are built at once (mutate.py), and one is switched on a run. A mutant that no test reaches survives without a run;
 else the test programs that reach it are run until one fails, ends badly, or takes five times as long as it should. Test cases
@@ -109,6 +109,7 @@ def told(mutants, outcomes):
 def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n")[0])
     parser.add_argument("--sample", type=int, default=0, help="so many, spread evenly; all where this is not said")
+    parser.add_argument("--seed", type=int, default=20, help="which of them: other numbers, others")  # a scruple has 20 grains
     parser.add_argument("--built", action="store_true", help="as it was built before")
     parser.add_argument("rungs", nargs="*", default=["quantity", "chemistry", "check"])
     asked = parser.parse_args()
@@ -116,7 +117,7 @@ def main():
         build(asked.rungs or ["quantity", "chemistry", "check"])
     mutants = json.loads((TREE / "mutants.json").read_text())
     if asked.sample:
-        random.seed(20)  # a scruple has 20 grains
+        random.seed(asked.seed)
         mutants = sorted(random.sample(mutants, min(asked.sample, len(mutants))), key=lambda m: m["id"])
     programs = [Program(name) for name in PROGRAMS]
     print("programs, and the seconds they take:", ", ".join(f"{p.path.name} {p.seconds:.1f}" for p in programs), flush=True)

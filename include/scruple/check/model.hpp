@@ -249,11 +249,12 @@ struct Section {
     Id recipe = none;          ///< none for a conversion
     std::string_view label{};  ///< `A`, `film`; empty where it has none
     std::vector<Line> lines{};
-    Exact makes_ml{};           ///< final volume of the batch as written
-    bool makes_stated = false;  ///< by `to make`; else it is the sum of the lines
-    bool broken = false;        ///< a line of it could not be read, so it is not judged as a whole
-    bool by_parts = false;      ///< made by `dilute` or `mix`; makes_ml is then nominal
-    bool takes_solutions = false, had_open_amount = false;  ///< some of its lines, as they were written
+    Exact makes_ml{};              ///< final volume of the batch as written
+    bool makes_stated = false;     ///< by `to make`; else it is the sum of the lines
+    bool broken = false;           ///< a line of it could not be read, so it is not judged as a whole
+    bool by_parts = false;         ///< made by `dilute` or `mix`; makes_ml is then nominal
+    bool takes_solutions = false;  ///< some of its lines; whoever changes a line sees to it that this stays true
+    bool had_open_amount = false;  ///< some of its lines, as they were written
     std::vector<Keeping> keeps{};
     std::optional<Exact> use_within{};  ///< s
     std::string_view use_within_text{};
