@@ -52,7 +52,7 @@ Exact& Exact::copy_large(const Exact& from) {
 /// What it is moved from is 0 then, where it was large.
 Exact& Exact::move_large(Exact& from) noexcept {
     if (this == &from) return *this;
-    if (!is_small()) drop_large();
+    if (!is_small()) drop(large_);
     denominator_ = from.denominator_;
     if (from.is_small()) {
         numerator_ = from.numerator_;
@@ -64,8 +64,8 @@ Exact& Exact::move_large(Exact& from) noexcept {
     return *this;
 }
 
-void Exact::drop_large() {
-    delete large_;
+void Exact::drop(Large* large) {
+    delete large;
 }
 
 Exact Exact::sum_of_large(const Exact& a, const Exact& b, bool subtract) {

@@ -2,12 +2,14 @@
 # SPDX-License-Identifier: MIT
 """Mutation testing, by hand: whether a test notices where something is changed that ought to matter.
 
-    run.py [--sample N [--seed N]] [--built] [RUNG...]       quantity, chemistry and check where none is named; needs Debian's python3-clang-14
+    run.py [--sample N [--seed N]] [--built] [RUNG...]
+
+RUNG is quantity, chemistry and check where none is named. It needs Debian's python3-clang-14.
 
 All mutants are built at once (mutate.py), and one is switched on a run. A mutant that no test reaches survives without a run;
 else the test programs that reach it are run until one fails, ends badly, or takes five times as long as it should. Test cases
-that make thousands of workspaces are left out. --built takes what was built before. Prints how many are killed, and lists the others in build/mutants/survivors.txt;
-those that equivalent.txt explains are counted apart.
+that make thousands of workspaces are left out. --built takes what was built before. Prints how many are killed, and lists the
+others in build/mutants/survivors.txt; those that equivalent.txt explains are counted apart.
 """
 import argparse
 import collections

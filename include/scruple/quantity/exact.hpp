@@ -60,7 +60,7 @@ class Exact {
     static std::strong_ordering compare_large(const Exact& a, const Exact& b);
     Exact& copy_large(const Exact& from);
     Exact& move_large(Exact& from) noexcept;
-    void drop_large();
+    static void drop(Large* large);
     [[nodiscard]] double double_of_large() const;
     [[nodiscard]] bool is_small() const { return denominator_ != 0; }
 

@@ -95,7 +95,7 @@ inline Exact::Exact(std::int64_t numerator, std::int64_t denominator) {
 
 inline Exact::~Exact() {
     if (!is_small()) [[unlikely]]
-        drop_large();
+        drop(large_);
 }
 
 /// Over the least common denominator; what then cancels divides the divisor that the denominators share
