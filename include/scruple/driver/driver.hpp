@@ -27,7 +27,7 @@ struct Trouble {
 /// A workspace past one of these is refused, so that a folder that was named by mistake does not fill the memory.
 inline constexpr std::size_t most_entries = 100'000;   ///< files and folders, whatever they are called
 inline constexpr std::size_t most_bytes = 128u << 20;  ///< of all recipe files together
-inline constexpr std::size_t most_lines = 1'000'000;
+inline constexpr std::size_t most_lines = 4'000'000;
 
 /// All `.scruple` files under the folder, sorted by path, as people would name them. Links to folders
 /// are not followed; hidden files and folders and those called `build` are passed over.
