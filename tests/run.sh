@@ -40,9 +40,10 @@ build() {
     cmake -S . -B "$folder" -G Ninja -DSCRUPLE_TESTS=ON "$@" && ninja -C "$folder"
 }
 
-# suite NAME: all programs of build/NAME, counted by test case.
+# suite NAME: all programs of build/NAME, counted by test case. One more at a time than there are cores: browsers wait a good
+# deal.
 suite() {
-    ctest --test-dir "build/$1" -j "$jobs" --output-on-failure --output-junit junit.xml \
+    ctest --test-dir "build/$1" -j $((jobs + 1)) --output-on-failure --output-junit junit.xml \
         --test-output-size-passed 1000000 --test-output-size-failed 1000000 >"$logs/suite-$1.txt" 2>&1 ||
         cat "$logs/suite-$1.txt"
     counts=$("$python" tests/tools/count.py "build/$1/junit.xml") || counts="0 1"
