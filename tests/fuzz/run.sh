@@ -23,7 +23,7 @@ usage() {
     exit 2
 }
 
-# The dictionary of the language's words, and the seeds of each target: recipe text of the demo, library and tests.
+# The words that a fuzzer may put in, and what each target begins with.
 prepare() {
     /usr/bin/python3 tests/fuzz/words.py >"$work/words" &&
         /usr/bin/python3 tests/fuzz/seeds.py "$work/seeds"
