@@ -131,8 +131,7 @@ class Unpacker {
     }
     void take(Exact& value) {
         const auto numerator = taken<std::int64_t>();
-        const auto denominator = taken<std::int64_t>();
-        value = denominator == 1 ? Exact(numerator) : Exact(numerator, denominator);
+        value = {numerator, taken<std::int64_t>()};
     }
     std::string_view text_in_the_bytes() {
         const auto size = taken<Size>();

@@ -36,7 +36,10 @@ void Workspace::clear() {
 
 const check::Checked& Workspace::check(unsigned workers) {
     checked_ = {};
-    checked_ = check::check({sources_, trees_, built_in_}, workers);
+    // Whoever looked at a tree that is done with would find nothing there.
+    auto trees = trees_;
+    const auto let_go = [&](text::FileId file) { trees[file] = {}; };
+    checked_ = check::check({sources_, trees, built_in_, let_go}, workers);
     return checked_;
 }
 
