@@ -51,12 +51,11 @@ AmountSearch::AmountSearch(Reader& reader, Model& model, std::vector<Id> section
             if (auto* addition = std::get_if<Addition>(&line); addition && addition->how == Addition::How::unknown)
                 unknowns_.push_back(addition);
         for (const auto& expectation : model.sections[id].expects) wanted_.push_back({id, &expectation});
-        broken_ = broken_ || model.sections[id].broken;
     }
 }
 
 bool AmountSearch::can_be_tried() const {
-    return !broken_ && !unknowns_.empty() && unknowns_.size() <= most_unknowns && wanted_.size() >= unknowns_.size();
+    return !unknowns_.empty() && unknowns_.size() <= most_unknowns && wanted_.size() >= unknowns_.size();
 }
 
 void AmountSearch::run() {
@@ -72,8 +71,7 @@ void AmountSearch::run() {
 }
 
 std::size_t AmountSearch::variants() const {
-    const Id recipe = model_.sections[sections_.front()].recipe;
-    return recipe == none ? 1 : std::max<std::size_t>(model_.recipes[recipe].variants.size(), 1);
+    return variants_of(model_, model_.sections[sections_.front()]);
 }
 
 void AmountSearch::leave_open() {

@@ -54,7 +54,6 @@ class AmountSearch {
     std::vector<Addition*> unknowns_;
     std::vector<Wanted> wanted_;
     std::size_t variant_ = 0;
-    bool broken_ = false;
 };
 
 }  // namespace scruple::check

@@ -42,10 +42,6 @@ void add_term(std::string& side, const std::string& name, const Exact& number) {
     side += name;
 }
 
-std::string quoted(const std::string& words) {
-    return "`" + words + "`";
-}
-
 std::string offer_of_one(const Reactants& reactants, const Coefficients& way) {
     const auto idle = names_where(reactants, way, [](const Exact& number) { return number.is_zero(); });
     const std::string reaction = quoted(reaction_words(reactants, way));

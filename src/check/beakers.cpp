@@ -32,9 +32,9 @@ struct Portion {
         found->g_per_l += more.g_per_l * share;
         found->mol_per_l += more.mol_per_l * share;
     }
-    /// Warmth by volume; what is not said to be warm takes that of the vessel.
+    /// Warmth by volume; what is not said to be warm is as warm as what it meets.
     void add(const Portion& more, double share) {
-        if (ml <= 0) celsius = more.celsius;
+        if (ml <= 0 || !celsius) celsius = more.celsius;
         if (celsius && more.celsius && more.ml > 0)
             celsius = (*celsius * ml + *more.celsius * more.ml * share) / (ml + more.ml * share);
         ml += more.ml * share;

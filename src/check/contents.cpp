@@ -55,8 +55,7 @@ ContentsTable::Known ContentsTable::work_out(const Section& section) {
 
 /// Another recipe's variants are not this one's; where the number does not fit, its first is meant.
 std::size_t ContentsTable::variant_of(const Section& section) const {
-    if (section.recipe == none) return 0;
-    return variant_ < model_.recipes[section.recipe].variants.size() ? variant_ : 0;
+    return variant_ < variants_of(model_, section) ? variant_ : 0;
 }
 
 /// How much of an addition the finished solution holds; a make-up is what was still wanting.

@@ -53,8 +53,7 @@ template <class Judge>
 void for_each_variant(const Model& model, Id section, std::vector<ContentsTable>& tables, Judge judge) {
     const auto& solution = model.sections[section];
     if (solution.kind == SectionKind::conversion || solution.broken || solution.by_parts) return;
-    const auto variants = solution.recipe == none ? 0 : model.recipes[solution.recipe].variants.size();
-    for (std::size_t variant = 0; variant == 0 || variant < variants; ++variant) {
+    for (std::size_t variant = 0; variant < variants_of(model, solution); ++variant) {
         if (variant == tables.size()) tables.emplace_back(model, variant);
         if (judge(variant)) return;
     }

@@ -44,8 +44,7 @@ void judge_one(Reader& reader, const Expectation& expectation, const std::vector
 void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
     const auto& solution = reader.model.sections[section];
     if (std::ranges::all_of(solution.expects, &Expectation::ph) || has_open_amount(solution)) return;
-    const auto variants = solution.recipe == none ? 0 : reader.model.recipes[solution.recipe].variants.size();
-    for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1); ++variant) {
+    for (std::size_t variant = 0; variant < variants_of(reader.model, solution); ++variant) {
         if (variant == tables.size()) tables.emplace_back(reader.model, variant);
         const auto& known = tables[variant].of(section);
         if (!known.whole) return;

@@ -23,10 +23,6 @@ constexpr std::array shares_of_next = {0.01, 0.1, 0.5, 1 - carried};
 // Less gas than that is not worth a word: our choice.
 constexpr double least_litres = 0.01;
 
-std::size_t variants_of(const Model& model, const Section& section) {
-    return section.recipe == none ? 1 : std::max<std::size_t>(model.recipes[section.recipe].variants.size(), 1);
-}
-
 bool is_whole(const Section& section) {
     return !section.broken && !has_open_amount(section);
 }

@@ -120,8 +120,7 @@ void judge_ph(Reader& reader, Id section, std::vector<ContentsTable>& tables) {
     const bool asked = std::ranges::any_of(solution.expects, &Expectation::ph);
     if (!asked && !PhJudge::is_used_developer(reader.model, solution)) return;
     if (has_open_amount(solution)) return;
-    const auto variants = solution.recipe == none ? 0 : reader.model.recipes[solution.recipe].variants.size();
-    for (std::size_t variant = 0; variant < std::max<std::size_t>(variants, 1); ++variant) {
+    for (std::size_t variant = 0; variant < variants_of(reader.model, solution); ++variant) {
         if (variant == tables.size()) tables.emplace_back(reader.model, variant);
         const auto& known = tables[variant].of(section);
         if (!known.whole || PhJudge(reader, section, known.contents).run()) return;

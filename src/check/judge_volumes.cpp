@@ -39,7 +39,7 @@ class VolumeJudge {
             return;
         }
         if (!reported_) judge(first);
-        const auto variants = section_.recipe == none ? 0 : reader_.model.recipes[section_.recipe].variants.size();
+        const auto variants = variants_of(reader_.model, section_);
         for (std::size_t variant = 1; variant < variants && !reported_; ++variant)
             judge(fill(reader_.model, section_, variant));
         if (!section_.broken) judge_order();

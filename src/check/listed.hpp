@@ -6,6 +6,11 @@
 
 namespace scruple::check {
 
+/// `a`, in backticks.
+[[nodiscard]] inline std::string quoted(const std::string& name) {
+    return "`" + name + "`";
+}
+
 /// `a`, `b` or `c`: each in backticks.
 [[nodiscard]] std::string listed(const std::vector<std::string>& names);
 

@@ -5,12 +5,10 @@
 
 #include <algorithm>
 
+#include "listed.hpp"
+
 namespace scruple::check {
 namespace {
-
-std::string quoted(const std::string& text) {
-    return "`" + text + "`";
-}
 
 std::string by_formula(const Model& model, std::string_view written) {
     for (const Chemical& chemical : model.chemicals)

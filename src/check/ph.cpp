@@ -14,7 +14,7 @@ namespace {
 using chemistry::Speciation;
 
 constexpr double worth_saying = 0.05;  // of a pH
-constexpr double traces = 1e-5;        // mol/kg; about the carbon dioxide that water takes from air
+constexpr double brought_in = 1e-5;    // mol/kg; about the carbon dioxide that water takes from air
 constexpr double fizzing = 0.1;        // atm; a stirred beaker loses a gas that presses so. Common practice, no source
 // How much more a pK without an enthalpy may be off a degree away from 25 °C; from what those with one move.
 constexpr double per_degree = 0.01;
@@ -104,8 +104,8 @@ class Finder {
 
     /// What the air and the jars bring decides where nothing holds the pH.
     void by_traces() {
-        const double acid = std::abs(off(bath_.with_trace(found_, -1, traces)));
-        const double alkali = std::abs(off(bath_.with_trace(found_, 1, traces)));
+        const double acid = std::abs(off(bath_.with_trace(found_, -1, brought_in)));
+        const double alkali = std::abs(off(bath_.with_trace(found_, 1, brought_in)));
         width_.add(std::max(acid, alkali), "traces from the air and the jars, since little in it holds the pH");
     }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Names as people see them.
+#include <algorithm>
+
 #include "scruple/check/model.hpp"
 
 namespace scruple::check {
@@ -74,6 +76,10 @@ std::string shown_name(const Chemical& chemical, Id form, const std::optional<St
         return name + ", " + shown_strength(*strength) + ")";
     }
     return name + " (" + shown_strength(*strength) + ")";
+}
+
+std::size_t variants_of(const Model& model, const Section& section) {
+    return section.recipe == none ? 1 : std::max<std::size_t>(model.recipes[section.recipe].variants.size(), 1);
 }
 
 const std::vector<CapacityRule>& capacity_of(const Model& model, Id section_id) {

@@ -102,7 +102,7 @@ std::string listed(const std::vector<std::string>& names) {
     std::string text;
     for (std::size_t i = 0; i < names.size(); ++i) {
         if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
-        text += "`" + names[i] + "`";
+        text += quoted(names[i]);
     }
     return text;
 }

@@ -51,8 +51,7 @@ Cards cards_of(const Loaded& loaded, Id bench) {
     Cards cards;
     for (const Id recipe : recipes_by_name(model))
         for (const Id section : model.recipes[recipe].sections)
-            for (std::size_t variant = 0; variant < std::max<std::size_t>(model.recipes[recipe].variants.size(), 1);
-                 ++variant)
+            for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
                 add(loaded, {.section = section, .variant = variant, .how_much = {}, .bench = bench, .mixed_on = {}},
                     cards);
     return cards;

@@ -79,7 +79,7 @@ std::vector<Solution> solutions_of(Side& side) {
         const check::Recipe& recipe = model.recipes[id];
         if (!is_meant(side, recipe)) continue;
         for (const Id section : recipe.sections)
-            for (std::size_t variant = 0; variant < std::max<std::size_t>(1, recipe.variants.size()); ++variant)
+            for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
                 all.push_back(solution(side, section, variant));
     }
     return all;

@@ -20,10 +20,9 @@ using printed::Question;
 using printed::Settlement;
 
 /// In quotes, whatever stands in it.
-std::string in_quotes(std::string_view text) {
-    std::string all = "\"";
-    for (const char c : text::printable(text)) all += c == '"' ? '\'' : c;
-    return all + "\"";
+std::string in_quotes(std::string text) {
+    std::ranges::replace(text, '"', '\'');
+    return "\"" + text + "\"";
 }
 
 /// `whose ounce: oz avoirdupois; oz apothecaries has 50 to 1 against it`
@@ -119,8 +118,8 @@ bool can_be_mixed(const Settlement& settled, const printed::ForUse& use) {
 
 std::string settled_recipe(const Settlement& settled) {
     std::string all = fmt::format("recipe {}\n", settled.name);
-    const auto fact = [&](std::string_view word, std::string_view text) {
-        all += fmt::format("    {}   {}\n", word, in_quotes(text));
+    const auto fact = [&](std::string_view word, std::string text) {
+        all += fmt::format("    {}   {}\n", word, in_quotes(std::move(text)));
     };
     if (!settled.purpose.empty()) all += fmt::format("    is a   {}\n", settled.purpose);
     if (!settled.book.empty()) fact("source", settled.book);
@@ -139,7 +138,8 @@ std::string settled_recipe(const Settlement& settled) {
     constexpr std::array labels{"", " second", " third", " fourth"};
     for (std::size_t i = 0; i < std::min(labels.size(), settled.for_use.size()); ++i)
         if (can_be_mixed(settled, settled.for_use[i])) all += "\n" + working(settled, settled.for_use[i], labels[i]);
-    const text::Source source{"", std::move(all)};
+    // Names and words of the page are as they stand in the file.
+    const text::Source source{"", text::printable_lines(all)};
     return tidy_text(source, syntax::parse(source));
 }
 

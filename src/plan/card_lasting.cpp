@@ -13,7 +13,7 @@ using check::CapacityRule;
 using check::Exact;
 using check::Id;
 using check::Model;
-using What = CapacityRule::What;
+using Rule = CapacityRule::What;
 
 std::string ml_text(const Exact& ml) {
     return plain_ml(ml).with_unit();
@@ -38,21 +38,21 @@ std::string rate_words(const Model& model, Id section, const CapacityRule& rule)
 
 std::string words_of(const Model& model, Id section, const CapacityRule& rule, const Exact& makes_ml) {
     switch (rule.what) {
-        case What::one_shot:
+        case Rule::one_shot:
             return "one-shot: use once, then discard";
-        case What::reused:
+        case Rule::reused:
             return "reused: count what goes through it";
-        case What::source:
+        case Rule::source:
             return "from: " + std::string(rule.text);
-        case What::volume_per: {
+        case Rule::volume_per: {
             const bool own = !rule.at_least && of_itself(section, rule) && rule.ml > 0;
             return rate_words(model, section, rule) + (own ? in_this_batch(makes_ml / rule.ml) : "");
         }
-        case What::carried:
+        case Rule::carried:
             return rate_words(model, section, rule) + " goes over into the next bath";
-        case What::longer:
+        case Rule::longer:
             return fmt::format("{} longer per {} that went through before", rule.text, per_text(rule.per));
-        case What::items_per: {
+        case Rule::items_per: {
             const bool counted = rule.per.ml && *rule.per.ml > 0 && rule.count > 0;
             return fmt::format("{} per {}", rule.item, per_text(rule.per)) +
                    (counted ? in_this_batch(rule.count * makes_ml / *rule.per.ml) : "");

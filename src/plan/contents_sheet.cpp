@@ -80,7 +80,7 @@ class Comparison {
         for (Id other = 0; other < model_.sections.size(); ++other) {
             const Id recipe = model_.sections[other].recipe;
             if (recipe == check::none || model_.recipes[recipe].built_in) continue;
-            const std::size_t variants = std::max<std::size_t>(1, model_.recipes[recipe].variants.size());
+            const std::size_t variants = check::variants_of(model_, model_.sections[other]);
             for (std::size_t variant = 0; variant < variants; ++variant) compare(other, variant, found);
         }
         return found;

@@ -8,7 +8,7 @@ namespace scruple::plan {
 namespace {
 
 using Of = Fact::Of;
-using How = Difference::How;
+using Changed = Difference::How;
 using Facts = std::vector<const Fact*>;
 
 constexpr Of all_kinds_of_facts[] = {Of::contents, Of::ph,      Of::checks,   Of::batch,
@@ -108,24 +108,24 @@ class Kind {
     void add_gone(const std::vector<bool>& stays, std::size_t& next, std::size_t end,
                   std::vector<Difference>& all) const {
         for (; next < end; ++next)
-            if (!stays[next]) all.push_back({How::gone, of_, before_[next]->what, said(*before_[next]), ""});
+            if (!stays[next]) all.push_back({Changed::gone, of_, before_[next]->what, said(*before_[next]), ""});
     }
 
     void add_pair(std::size_t j, std::vector<Difference>& all) const {
         const Fact& after = *after_[j];
         if (pairs_[j] == nobody) {
-            all.push_back({How::come, of_, after.what, "", said(after)});
+            all.push_back({Changed::come, of_, after.what, "", said(after)});
             return;
         }
         const Fact& before = *before_[pairs_[j]];
         const bool moved = of_ == Of::work && kept_[j] == nobody;
         if (moved) {
             const bool as_it_was = before == after;
-            all.push_back({How::moved, of_, after.what,
+            all.push_back({Changed::moved, of_, after.what,
                            with(follows(before_, pairs_[j]), as_it_was ? "" : said(before)),
                            with(follows(after_, j), as_it_was ? "" : said(after))});
         } else if (before != after) {
-            all.push_back({How::changed, of_, after.what, said(before), said(after)});
+            all.push_back({Changed::changed, of_, after.what, said(before), said(after)});
         }
     }
 
@@ -138,7 +138,7 @@ class Kind {
 /// holds.
 bool told_by_contents(const Difference& it, std::span<const Fact> before, std::span<const Fact> after,
                       const std::vector<Difference>& all) {
-    if (it.of != Of::work || it.how != How::changed) return false;
+    if (it.of != Of::work || it.how != Changed::changed) return false;
     const auto values = [&](std::span<const Fact> facts) {
         std::vector<std::string> found;
         for (const Fact* fact : those(facts, Of::work))
@@ -147,7 +147,7 @@ bool told_by_contents(const Difference& it, std::span<const Fact> before, std::s
     };
     return values(before).size() == 1 && values(before) == values(after) &&
            std::ranges::any_of(all, [&](const Difference& other) {
-               return other.of == Of::contents && other.how == How::changed && other.what == it.what;
+               return other.of == Of::contents && other.how == Changed::changed && other.what == it.what;
            });
 }
 

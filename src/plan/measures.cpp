@@ -11,7 +11,7 @@ namespace {
 
 using check::Exact;
 using check::Instrument;
-using What = Instrument::What;
+using Tool = Instrument::What;
 
 /// Grams or millilitres: how a reading is printed.
 using AsRead = Figure (*)(const Exact& printed, const Exact& exact);
@@ -33,21 +33,21 @@ bool smaller(const Instrument& a, const Instrument& b) {
     return a.capacity != b.capacity ? a.capacity < b.capacity : a.division < b.division;
 }
 
-bool larger(const Instrument& a, const Instrument& b) {
+bool holds_more(const Instrument& a, const Instrument& b) {
     return smaller(b, a);
 }
 
 bool is_balance(const Instrument& it) {
-    return it.what == What::balance;
+    return it.what == Tool::balance;
 }
 bool is_measure(const Instrument& it) {
-    return it.what == What::graduate || it.what == What::syringe;
+    return it.what == Tool::graduate || it.what == Tool::syringe;
 }
 bool is_jug(const Instrument& it) {
-    return it.what == What::jug;
+    return it.what == Tool::jug;
 }
 bool is_vessel(const Instrument& it) {
-    return it.what != What::balance;
+    return it.what != Tool::balance;
 }
 
 /// The first by `before` among those of a kind that hold the amount.
@@ -67,13 +67,13 @@ std::string capacity_text(const Exact& ml) {
 
 std::string name_of(const Instrument& it) {
     switch (it.what) {
-        case What::balance:
+        case Tool::balance:
             return "balance " + plain_grams(it.division).with_unit();
-        case What::graduate:
+        case Tool::graduate:
             return "graduate " + capacity_text(it.capacity);
-        case What::syringe:
+        case Tool::syringe:
             return "syringe " + capacity_text(it.capacity);
-        case What::jug:
+        case Tool::jug:
             return "jug " + capacity_text(it.capacity);
     }
     return {};
@@ -139,7 +139,7 @@ const Instrument* Measures::vessel_for(const Exact& ml) const {
 
 Reading Measures::weighed(const Exact& grams) const {
     if (const Instrument* balance = balance_for(grams)) return read_on(*balance, grams, grams_as_read);
-    const Instrument* largest = best(bench_, is_balance, larger, 0);
+    const Instrument* largest = best(bench_, is_balance, holds_more, 0);
     if (largest == nullptr) return {plain_grams(grams), "", nullptr};
     const Exact remainder = remainder_of(grams, largest->capacity);
     if (remainder.is_zero()) return in_loads(*largest, "goes", grams, grams_as_read, nullptr);
@@ -156,7 +156,7 @@ Reading Measures::in_fills(const Instrument& vessel, const Exact& ml) const {
 
 /// In a few fills of the largest graduate, where the amount is past it and they come within 1 %.
 std::optional<Reading> Measures::in_graduate_fills(const Exact& ml) const {
-    const Instrument* graduate = best(bench_, is_measure, larger, 0);
+    const Instrument* graduate = best(bench_, is_measure, holds_more, 0);
     if (graduate == nullptr || ml <= graduate->capacity || ml > check::most_fills * graduate->capacity)
         return std::nullopt;
     Reading fills = in_fills(*graduate, ml);
@@ -169,7 +169,7 @@ Reading Measures::measured(const Exact& ml) const {
         if (good(reading)) return reading;
         return in_graduate_fills(ml).value_or(std::move(reading));
     }
-    const Instrument* largest = best(bench_, is_vessel, larger, 0);
+    const Instrument* largest = best(bench_, is_vessel, holds_more, 0);
     return largest == nullptr ? Reading{plain_ml(ml), "", nullptr} : in_fills(*largest, ml);
 }
 

@@ -10,7 +10,7 @@ namespace scruple::plan {
 
 namespace {
 
-using Day = std::int32_t;
+using DayNumber = std::int32_t;
 
 // A month's plan has a handful of sets; past this the best so far is taken.
 constexpr std::int64_t most_sets = 2'000;
@@ -24,7 +24,7 @@ bool better(const MixingDays& a, const MixingDays& b) {
 }
 
 /// The latest that is not too late; where there is none, the day itself.
-Day latest_of(const std::vector<Day>& days, const MixingWindow& window) {
+DayNumber latest_of(const std::vector<DayNumber>& days, const MixingWindow& window) {
     const auto after = std::ranges::upper_bound(days, window.needed);
     return after == days.begin() ? window.needed : *std::prev(after);
 }
@@ -96,7 +96,7 @@ class DaySearch {
     /// On the chosen days: anew as late as may be, whenever what was mixed last is too old.
     [[nodiscard]] std::int64_t fewest_mixings(const MixingNeeds& need) const {
         std::int64_t mixings = 0;
-        Day last = 0;
+        DayNumber last = 0;
         for (const auto& window : need.windows) {
             if (mixings > 0 && last >= window.earliest) continue;
             last = latest_of(chosen_, window);
@@ -117,7 +117,7 @@ class DaySearch {
     }
 
     const std::vector<MixingNeeds>& needs_;
-    std::vector<Day> days_, chosen_;
+    std::vector<DayNumber> days_, chosen_;
     std::vector<MixingWindow> windows_;
     std::vector<std::size_t> due_;
     std::vector<std::int64_t> fewest_;
@@ -128,17 +128,18 @@ class DaySearch {
 /// Of the days those on which to mix each window, by what all windows up to it cost.
 class LeastWaiting {
   public:
-    LeastWaiting(const MixingNeeds& needs, std::vector<Day> days) : windows_(needs.windows), days_(std::move(days)) {
+    LeastWaiting(const MixingNeeds& needs, std::vector<DayNumber> days)
+        : windows_(needs.windows), days_(std::move(days)) {
         for (const auto& window : windows_)
             if (latest_of(days_, window) < window.earliest) days_.push_back(window.needed);
         std::ranges::sort(days_);
         days_.erase(std::unique(days_.begin(), days_.end()), days_.end());
     }
 
-    std::vector<Day> run() {
+    std::vector<DayNumber> run() {
         Row before;
         for (std::size_t i = 0; i < windows_.size(); ++i) before = step(i, before);
-        std::vector<Day> mixed(windows_.size());
+        std::vector<DayNumber> mixed(windows_.size());
         if (mixed.empty()) return mixed;
         std::size_t at = 0;
         for (std::size_t day = 1; day < days_.size(); ++day)
@@ -185,13 +186,13 @@ class LeastWaiting {
     }
 
     const std::vector<MixingWindow>& windows_;
-    std::vector<Day> days_;
+    std::vector<DayNumber> days_;
     std::vector<std::size_t> came_from_;
 };
 
 }  // namespace
 
-std::vector<Day> mixed_for(const MixingNeeds& needs, const std::vector<Day>& days) {
+std::vector<DayNumber> mixed_for(const MixingNeeds& needs, const std::vector<DayNumber>& days) {
     return LeastWaiting(needs, days).run();
 }
 

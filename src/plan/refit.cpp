@@ -71,8 +71,7 @@ Addition* own_water(const Model& model, Line& line) {
 
 /// How much more the section brings than it may, for the variant that brings most.
 Exact surplus(const Model& model, const Section& before, const Section& now, std::size_t line) {
-    const std::size_t variants =
-        now.recipe == check::none ? 1 : std::max<std::size_t>(model.recipes[now.recipe].variants.size(), 1);
+    const std::size_t variants = check::variants_of(model, now);
     std::optional<Exact> most;
     for (std::size_t variant = 0; variant < variants; ++variant) {
         const Exact room = room_of_lines(model, now, variant);

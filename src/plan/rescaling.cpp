@@ -16,7 +16,7 @@ using check::Addition;
 using check::Exact;
 using check::Model;
 using By = Addition::By;
-using Piece = GrowingLine::Piece;
+using LinePiece = GrowingLine::Piece;
 using Read = GrowingAmount::Read;
 
 Read read_of(By by) {
@@ -71,10 +71,10 @@ class Rescaler {
         line.details = put_details(model_, step);
     }
 
-    static Piece piece_of(const Step& step) {
-        if (step.piece == Step::Piece::whole) return Piece::whole;
-        if (step.piece == Step::Piece::rest) return Piece::rest;
-        return step.addition->now ? Piece::first : Piece::pinch;
+    static LinePiece piece_of(const Step& step) {
+        if (step.piece == Step::Piece::whole) return LinePiece::whole;
+        if (step.piece == Step::Piece::rest) return LinePiece::rest;
+        return step.addition->now ? LinePiece::first : LinePiece::pinch;
     }
 
     /// What an instrument reads: moles are weighed.

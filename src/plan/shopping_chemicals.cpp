@@ -17,7 +17,7 @@ using check::Model;
 
 namespace {
 
-std::string measure_words(const Ware& ware, const Exact& measure) {
+std::string measure_of(const Ware& ware, const Exact& measure) {
     return rounded_up(measure, ware.by_volume).with_unit();
 }
 
@@ -67,9 +67,9 @@ class Buyer {
         for (const auto& taking : take_others(model_, stock_, row.to_buy)) {
             on_hand += taking.as_asked;
             row.to_buy.measure -= taking.as_asked;
-            row.need.because.push_back(
-                fmt::format("{} {} on hand does for {}", measure_words(taking.from, taking.measure),
-                            ware_words(model_, taking.from), measure_words(asked, taking.as_asked)));
+            row.need.because.push_back(fmt::format("{} {} on hand does for {}", measure_of(taking.from, taking.measure),
+                                                   ware_words(model_, taking.from),
+                                                   measure_of(asked, taking.as_asked)));
         }
         row.need.on_hand = rounded_down(on_hand, asked.by_volume);
         row.need.to_buy = rounded_up(row.to_buy.measure, asked.by_volume);

@@ -14,16 +14,16 @@ using check::Exact;
 using check::Id;
 using check::Model;
 using check::Use;
-using What = check::CapacityRule::What;
+using Rule = check::CapacityRule::What;
 
 namespace {
 
 /// A reused bath is spent by what has gone through it; a one-shot bath is the volume that is poured away.
 std::optional<Measured> stated(const Model& model, Id bath, const Use& use) {
-    const bool one_shot = says(check::capacity_of(model, bath), What::one_shot);
+    const bool one_shot = says(check::capacity_of(model, bath), Rule::one_shot);
     auto counted = by_count_lines(model, bath, use);
     if (counted && !one_shot) return counted;
-    if (says(check::capacity_of(model, bath), What::reused)) return counted;
+    if (says(check::capacity_of(model, bath), Rule::reused)) return counted;
     const auto poured = by_volume_lines(model, bath, use, false);
     return poured ? poured : counted;
 }
@@ -37,14 +37,14 @@ std::optional<Measured> spent(const Model& model, Id bath, const Use& use) {
 }
 
 std::string what_to_write(const Model& model, Id bath) {
-    const bool one_shot = says(check::capacity_of(model, bath), What::one_shot);
+    const bool one_shot = says(check::capacity_of(model, bath), Rule::one_shot);
     return one_shot ? "`capacity one-shot, 250 ml per film 135`" : "`capacity 12 films 135 per 1 l`";
 }
 
 std::string no_capacity(const Model& model, Id bath, const Use& use) {
     const std::string name = check::shown_name(model, bath);
-    const bool some = says(check::capacity_of(model, bath), What::volume_per) ||
-                      says(check::capacity_of(model, bath), What::items_per);
+    const bool some = says(check::capacity_of(model, bath), Rule::volume_per) ||
+                      says(check::capacity_of(model, bath), Rule::items_per);
     const std::string which =
         some ? fmt::format("how much {} {} take", name, use.text) : fmt::format("the capacity of {}", name);
     return fmt::format(
@@ -126,7 +126,7 @@ TopUp top_up(const Model& model, Id bath, const std::vector<Use>& uses, std::vec
 }
 
 Exact fill_of(const Model& model, Id bath, const std::vector<Use>& uses) {
-    if (says(check::capacity_of(model, bath), What::one_shot)) return {};
+    if (says(check::capacity_of(model, bath), Rule::one_shot)) return {};
     Exact fill;
     for (const auto& use : uses)
         if (const auto volume = by_volume_lines(model, bath, use, false)) fill += volume->ml;
@@ -136,7 +136,7 @@ Exact fill_of(const Model& model, Id bath, const std::vector<Use>& uses) {
 Exact carried_over(const Model& model, Id bath, const std::vector<Use>& uses) {
     Exact carried;
     for (const auto& use : uses)
-        if (const auto* rule = nearest_rule(model, bath, use, What::carried))
+        if (const auto* rule = nearest_rule(model, bath, use, Rule::carried))
             if (const auto volume = volume_for(rule->ml, rule->per, use)) carried += volume->ml;
     return carried;
 }
@@ -145,7 +145,7 @@ Lengthening lengthening(const Model& model, Id bath, const std::vector<Use>& use
     Lengthening longer;
     if (model.sections[bath].replenish) return longer;
     for (const auto& use : uses) {
-        const auto* rule = nearest_rule(model, bath, use, What::longer);
+        const auto* rule = nearest_rule(model, bath, use, Rule::longer);
         if (rule == nullptr) continue;
         const auto times = times_of(rule->per, use);
         if (!times) continue;

@@ -63,7 +63,7 @@ class Follower {
     void pour(const Portion& of, const Addition& addition, WhyLines lines) {
         const Exact ml = measure_in(of, addition, lines);
         const auto& poured = model_.sections[addition.solution];
-        const std::size_t variants = poured.recipe == check::none ? 0 : model_.recipes[poured.recipe].variants.size();
+        const std::size_t variants = check::variants_of(model_, poured);
         if (poured.makes_ml > 0) look_into({addition.solution, of.variant < variants ? of.variant : 0, ml}, lines);
     }
 

@@ -64,6 +64,41 @@ TEST_CASE("grams, ml and moles of what is measured out") {
     }
 }
 
+TEST_CASE("a thousand millimoles are a mole, to the last digit") {
+    test::Workspace workspace;
+    workspace.add("doses.scruple", std::string(around) +
+                                       "sodium hydroxide (500 mmol/l) 10 ml\n"
+                                       "    sodium hydroxide (0.5 mol/l) 10 ml\n");
+    workspace.check();
+    const auto& model = workspace.model();
+    const auto& lines = model.sections[test::section_called(model, "doses")].lines;
+    REQUIRE_MESSAGE(lines.size() == 3, test::described(workspace));
+    CHECK(check::dose(model, std::get<check::Addition>(lines[1]), 0).grams ==
+          check::dose(model, std::get<check::Addition>(lines[2]), 0).grams);
+}
+
+TEST_CASE("the area of what is counted, in square centimetres") {
+    // ISO 80000-3; an inch is 2.54 cm (ISO 80000-3, informative annex).
+    struct Row {
+        const char* item;
+        quantity::Exact area_cm2;
+    };
+    const Row areas[] = {{"20x25 cm", quantity::Exact(500)},
+                         {"200x250 mm", quantity::Exact(500)},
+                         {"8x10 in", 80 * quantity::Exact(254, 100) * quantity::Exact(254, 100)}};
+    for (const auto& row : areas) {
+        CAPTURE(row.item);
+        test::Workspace workspace;
+        workspace.add("area.scruple", std::string("recipe Doses\n    capacity   3 sheets ") + row.item +
+                                          " per 1 l\n    water   1 l\n    water to make   1 l\n");
+        workspace.check();
+        REQUIRE_MESSAGE(workspace.model().recipes.size() == 1, test::described(workspace));
+        const auto& rules = workspace.model().recipes.front().capacity;
+        REQUIRE_MESSAGE(rules.size() == 1, test::described(workspace));
+        CHECK(rules.front().item_area_cm2.value_or(0) == 3 * row.area_cm2);
+    }
+}
+
 TEST_CASE("of a divided weighing the first piece goes in now, and the rest of it later") {
     test::Workspace workspace;
     workspace.add("divided.scruple",

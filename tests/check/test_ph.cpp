@@ -208,6 +208,35 @@ TEST_CASE("ascorbic acid is sour and its salt is not") {
     CHECK(bench.of_grams(with_salt, 20).value - bench.of_grams(with_acid, 20).value > 1);
 }
 
+TEST_CASE("where nothing holds the pH, it is as uncertain as traces of acid and alkali make it") {
+    // By the definition of pH: 10 µmol/kg of a strong acid alone are at 5, of a strong alkali at 9 (pKw 14.0 at 25 °C).
+    const Bench bench;
+    const auto salt = bench.of_molal({{"potassium bromide", "", 0.001}}, 25);
+    CHECK(salt.value == doctest::Approx(7).epsilon(0.005));
+    CHECK(salt.low == doctest::Approx(5).epsilon(0.01));
+    CHECK(salt.high == doctest::Approx(9).epsilon(0.01));
+    REQUIRE_FALSE(salt.widened_by.empty());
+    CHECK(salt.widened_by.front() == "traces from the air and the jars, since little in it holds the pH");
+    // As much as the traces bring of each side of a buffer, a thousand times, and they no longer matter.
+    const auto buffer = bench.of_molal({{"monopotassium phosphate", "", 0.01}, {"disodium phosphate", "", 0.01}}, 25);
+    CHECK(buffer.high - buffer.low < 0.5);
+}
+
+TEST_CASE("ions of which no interaction is known widen the range, and are named as the reason") {
+    const Bench bench;
+    const auto reason = [](const check::Ph& ph) {
+        return std::ranges::count(ph.widened_by, "ions without figures for how they act on each other");
+    };
+    const auto little = bench.of_moles({{"potassium oxalate", "", 0.001}}, 25);
+    const auto much = bench.of_moles({{"potassium oxalate", "", 0.5}}, 25);
+    CHECK(reason(little) == 0);
+    CHECK(reason(much) == 1);
+    // Our choice: 0.3 to either side, from an ionic strength of 1 on.
+    CHECK(much.high - much.low > 2 * 0.3);
+    // Sodium and chloride are the best known of all.
+    CHECK(reason(bench.of_moles({{"sodium chloride", "", 1}, {"acetic acid", "", 0.001}}, 25)) == 0);
+}
+
 TEST_CASE("every mixture of up to twelve chemicals of the library has a pH") {
     const Bench bench;
     const auto& model = bench.model();

@@ -21,7 +21,16 @@ def name_of(item):
     return f"{item['chemical']} ({item['form']})" if item["form"] else item["chemical"]
 
 
-class Shelf(Workspace):
+class Shown(Workspace):
+    def shelf(self, *words):
+        shelf = json.loads(self.scruple("shelf", *words, "--as", "json").replace("\u00a0", " "))
+        return shelf, {name_of(item): item for item in shelf["chemicals"] + shelf["solutions"]}
+
+    def in_base_units(self, amount):
+        return Fraction(amount["exact"]) * (1000 if amount["unit"] in ("kg", "l") else 1)
+
+
+class Shelf(Shown):
     def write(self, lines, files=3):
         """In several files, which the program reads in the order of their names."""
         self.put("recipes.scruple", log_books.RECIPES + SUPPLIER)
@@ -29,13 +38,6 @@ class Shelf(Workspace):
         for n in range(files):
             some = lines[n * step:(n + 1) * step]
             self.put(f"log-{n}.scruple", "log\n" + "".join(text_of(line) + "\n" for line in some))
-
-    def shelf(self, *words):
-        shelf = json.loads(self.scruple("shelf", *words, "--as", "json").replace("\u00a0", " "))
-        return shelf, {name_of(item): item for item in shelf["chemicals"] + shelf["solutions"]}
-
-    def in_base_units(self, amount):
-        return Fraction(amount["exact"]) * (1000 if amount["unit"] in ("kg", "l") else 1)
 
     def hold(self, items, shelf, books):
         self.assertEqual(set(items), {what for what in books.jars} | set(books.came) | set(books.went))
@@ -116,7 +118,7 @@ class Shelf(Workspace):
         self.assertEqual(len(outputs), 1)
 
 
-class DemoBooks(Shelf):
+class DemoBooks(Shown):
     """The demo's recipes, with conversions, percent stocks and other forms: each book balances by itself, and the jars
     are what is on hand. Receipts, counts and what was used are summed from the lines."""
 

@@ -2,7 +2,11 @@
 // The cards and labels of whatever solutions a text has, drawn.
 #include "scruple/paper/paper.hpp"
 
+#include <chrono>
 #include <cstdint>
+#include <filesystem>
+#include <iterator>
+#include <thread>
 
 #include "demand.hpp"
 #include "solutions.hpp"
@@ -26,12 +30,32 @@ void draw(const plan::Label& label) {
         fuzz::demand(misfit->height_mm > paper::LabelGrid{}.height_mm, "a larger label would do", misfit->name);
 }
 
+std::ptrdiff_t threads() {
+    return std::distance(std::filesystem::directory_iterator("/proc/self/task"), {});
+}
+
+/// Pango looks for fonts in threads that end a little after the fonts have been let go. What one holds while it ends
+/// would be taken for lost.
+class UntilThreadsHaveEnded {
+  public:
+    UntilThreadsHaveEnded() = default;
+    UntilThreadsHaveEnded(const UntilThreadsHaveEnded&) = delete;
+    UntilThreadsHaveEnded& operator=(const UntilThreadsHaveEnded&) = delete;
+    ~UntilThreadsHaveEnded() {
+        while (threads() > before_) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    }
+
+  private:
+    std::ptrdiff_t before_ = threads();
+};
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     fuzz::Workspace& workspace = fuzz::workspace();
     if (!workspace.take_what_is_right({data, data + size})) return 0;
     const check::Model& model = workspace.model();
+    const UntilThreadsHaveEnded ended;
     for (const plan::CardRequest& request : fuzz::requests(model, size)) {
         draw(plan::label_of(model, {request.section, request.variant, {}, request.mixed_on}));
         const auto made = plan::make_card(model, request);

@@ -74,6 +74,17 @@ class Unseen(Workspace):
                 self.assertEqual(unseen_in(done.stdout.decode()) + unseen_in(done.stderr.decode()), [])
                 self.assertIn(done.returncode, (FINE, FAULTS, WRONG_CALL))
 
+    def test_a_page_is_settled_without_them(self):
+        for name, x in SAMPLES.items():
+            self.put("a.scruple", f"printed Page\n    is a   film{x} developer\n    book   The Tide{x} Table, 1907\n    note   \"on a wet{x} Sunday\"\n"
+                     f"    | {x}Water   20 {x}oz\n    | Metol{x}   50 grs\n    | Marsh{x} salt   5 grs\n    | Part{x} B\n    | Hypo   2 oz{x}\n")
+            for form in ("text", "html", "json", "recipe"):
+                with self.subTest(f"{name} {form}"):
+                    done = self.run_scruple("settle", "Page", "--as", form)
+                    self.assertEqual(unseen_in(done.stdout.decode()) + unseen_in(done.stderr.decode()), [])
+                    self.assertIn(done.returncode, (FINE, FAULTS))
+                    self.assertIn(b"etol", done.stdout)
+
     def test_the_bench_gets_nothing_of_such_a_file(self):
         for x in SAMPLES.values():
             self.put("tern.scruple", TERN.replace("by the open window", f"by the {x}open window"))

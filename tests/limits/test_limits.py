@@ -2,6 +2,7 @@
 """Each limit of docs/limits.md, at the limit and one past it; past it a message says what to do."""
 import os
 import re
+import unittest
 
 from lsp import Client
 from support import FAULTS, FINE, ROOT, TERN, TROUBLE, WRONG_CALL, Workspace
@@ -9,6 +10,15 @@ from support import FAULTS, FINE, ROOT, TERN, TROUBLE, WRONG_CALL, Workspace
 MiB = 1 << 20
 WATER = "    water   500 ml\n"
 END = "    water to make   1 l\n"
+
+
+class Page(unittest.TestCase):
+    def test_the_page_names_each_limit_that_is_tried(self):
+        page = (ROOT / "docs/limits.md").read_text(encoding="utf-8")
+        for words in ("16 MiB", "4096 characters", "100 000, whatever", "128 MiB, and 4 000 000 lines", "eighteen digits", "1000 bytes, 16 brackets",
+                      "100 000 atoms", "64 MiB", "ten years", "100 000 minutes", "1000 steps", "| 24 |", "--vessels", "240 characters",
+                      "2953 bytes", "32 767 dots", "25 to 1000 mm"):
+            self.assertIn(words, page)
 
 
 class Limits(Workspace):
@@ -22,13 +32,6 @@ class Limits(Workspace):
         """The text of a file at a limit has no message, and one past it only this."""
         self.assertEqual(self.kinds(at_it), [])
         self.assertEqual(self.kinds(past_it), [kind])
-
-    def test_the_page_names_each_limit_that_is_tried(self):
-        page = (ROOT / "docs/limits.md").read_text(encoding="utf-8")
-        for words in ("16 MiB", "4096 characters", "100 000, whatever", "128 MiB, and 4 000 000 lines", "eighteen digits", "1000 bytes, 16 brackets",
-                      "100 000 atoms", "64 MiB", "ten years", "100 000 minutes", "1000 steps", "| 24 |", "--vessels", "240 characters",
-                      "2953 bytes", "32 767 dots", "25 to 1000 mm"):
-            self.assertIn(words, page)
 
 
 class Read(Limits):

@@ -6,10 +6,11 @@
 
 RUNG is quantity, chemistry and check where none is named. It needs Debian's python3-clang-14.
 
-All mutants are built at once (mutate.py), and one is switched on a run. A mutant that no test reaches survives without a run;
-else the test programs that reach it are run until one fails, ends badly, or takes five times as long as it should. Test cases
-that make thousands of workspaces are left out. --built takes what was built before. Prints how many are killed, and lists the
-others in build/mutants/survivors.txt; those that equivalent.txt explains are counted apart.
+All mutants are built at once (mutate.py), and one is switched on a run. The test programs that reach it, then those suites of
+the whole program that look most at what was checked, are run until one fails, ends badly, or takes five times the processor's
+time that it should, whatever else the machine does. Test cases that make thousands of workspaces are left out. --built takes
+what was built before. Prints how many are killed, and lists the others in build/mutants/survivors.txt; those that
+equivalent.txt explains are counted apart.
 """
 import argparse
 import collections
@@ -18,15 +19,16 @@ import json
 import os
 import pathlib
 import random
+import resource
 import shutil
 import subprocess
-import time
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 WORK = ROOT / "build/mutants"
 TREE = WORK / "tree"
 COPIED = ("CMakeLists.txt", "README.md", "DEVELOPERS.md", "docs", "grammar", "include", "recipes", "src", "tests")
 PROGRAMS = ("quantity", "chemistry", "syntax", "check", "printed", "plan", "emit", "driver")
+SUITES = ("results", "meetings", "contents", "why", "json", "inputs", "compare")
 LEFT_OUT = ("thousands of spoilt*", "what a diagnostic offers*", "*ten thousand*")
 
 
@@ -51,38 +53,62 @@ def build(rungs):
     run("/usr/bin/python3", ROOT / "tests/mutants/mutate.py", TREE, WORK / "plain/compile_commands.json", *rungs)
     configured(TREE, WORK / "built", "-DCMAKE_BUILD_TYPE=Release", "-DCMAKE_CXX_FLAGS_RELEASE=-O1",
                f"-DCMAKE_CXX_FLAGS=-std=c++20 -w -include {ROOT}/tests/mutants/mutant.hpp")
-    run("ninja", "-C", WORK / "built", *(f"test_{name}" for name in PROGRAMS), stdout=subprocess.DEVNULL)
+    run("ninja", "-C", WORK / "built", "scruple", *(f"test_{name}" for name in PROGRAMS), stdout=subprocess.DEVNULL)
 
 
-class Program:
-    """A test program, and the places that it comes by."""
+def processor_time():
+    """Of all programs that have ended."""
+    ended = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return ended.ru_utime + ended.ru_stime
 
-    def __init__(self, name):
-        self.path = WORK / f"built/tests/test_{name}"
-        self.words = [self.path, "--abort-after=1", "--no-intro", "-tce=" + ",".join(LEFT_OUT)]
-        reached = WORK / f"reached_{name}"
-        begin = time.monotonic()
-        done = self.call({"SCRUPLE_MUTANTS_REACHED": str(reached)}, timeout=600)
-        assert done.returncode == 0, f"test_{name} fails with nothing changed:\n{done.stdout[-2000:]}"
-        self.seconds = time.monotonic() - begin
-        self.reached = reached.read_bytes()
 
-    def call(self, environment, *more, timeout):
-        return subprocess.run([*self.words, *more], cwd=TREE, env={**os.environ, **environment}, timeout=timeout,
-                              capture_output=True, text=True, errors="replace")
+class Tests:
+    """Some of the tests, and the places that they come by; all of them, where that is not known."""
 
-    def notices(self, number):
+    def __init__(self, name, words, environment=None):
+        self.name, self.words, self.environment = name, words, environment or {}
+        self.reached = None
+        before = processor_time()
+        done = self.call(seconds=600)
+        assert done.returncode == 0, f"{name} fails with nothing changed:\n{done.stdout[-2000:]}"
+        self.seconds = processor_time() - before
+
+    def call(self, seconds, **environment):
+        """At most so many seconds of the processor, and of the clock, where it waits for ever, many more."""
+        return subprocess.run(["prlimit", f"--cpu={round(seconds)}", *self.words], cwd=TREE, timeout=20 * seconds,
+                              env={**os.environ, **self.environment, **environment}, capture_output=True, text=True,
+                              errors="replace")
+
+    def comes_by(self, number):
+        return self.reached is None or self.reached[number]
+
+    def notice(self, number):
         try:
-            return self.call({"SCRUPLE_MUTANT": str(number)}, timeout=5 * self.seconds + 5).returncode != 0
+            return self.call(5 * self.seconds + 5, SCRUPLE_MUTANT=str(number)).returncode != 0
         except subprocess.TimeoutExpired:
             return True
 
 
-def outcome(mutant, programs):
-    reaching = sorted((p for p in programs if p.reached[mutant["id"]]), key=lambda p: p.seconds)
-    if not reaching:
-        return "not reached"
-    return "killed" if any(program.notices(mutant["id"]) for program in reaching) else "survived"
+def of_program(name):
+    reached = WORK / f"reached_{name}"
+    tests = Tests(name, [WORK / f"built/tests/test_{name}", "--abort-after=1", "--no-intro", "-tce=" + ",".join(LEFT_OUT)],
+                  {"SCRUPLE_MUTANTS_REACHED": str(reached)})
+    tests.environment = {}
+    tests.reached = reached.read_bytes()
+    return tests
+
+
+def of_suite(name):
+    return Tests(f"cli_{name}", ["/usr/bin/python3", "tests/cli/run.py", "tests/cli", f"test_{name}.py"],
+                 {"SCRUPLE": str(WORK / "built/src/scruple")})
+
+
+def outcome(mutant, programs, suites):
+    """The programs first: they are faster."""
+    reaching = sorted((tests for tests in programs if tests.comes_by(mutant["id"])), key=lambda tests: tests.seconds)
+    if any(tests.notice(mutant["id"]) for tests in [*reaching, *suites]):
+        return "killed"
+    return "survived" if reaching else "not reached"
 
 
 def explained():
@@ -121,10 +147,10 @@ def main():
     if asked.sample:
         random.seed(asked.seed)
         mutants = sorted(random.sample(mutants, min(asked.sample, len(mutants))), key=lambda m: m["id"])
-    programs = [Program(name) for name in PROGRAMS]
-    print("programs, and the seconds they take:", ", ".join(f"{p.path.name} {p.seconds:.1f}" for p in programs), flush=True)
+    programs, suites = [of_program(name) for name in PROGRAMS], [of_suite(name) for name in SUITES]
+    print("tests, and the seconds they take:", ", ".join(f"{t.name} {t.seconds:.1f}" for t in [*programs, *suites]), flush=True)
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
-        outcomes = list(pool.map(lambda mutant: outcome(mutant, programs), mutants))
+        outcomes = list(pool.map(lambda mutant: outcome(mutant, programs, suites), mutants))
     told(mutants, outcomes)
 
 

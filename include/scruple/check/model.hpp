@@ -335,6 +335,9 @@ struct Model {
 /// (a working solution, a bath, or the recipe's only solution).
 [[nodiscard]] const std::vector<CapacityRule>& capacity_of(const Model& model, Id section_id);
 
+/// In how many ways a solution is mixed: as many as its recipe has variants, and one where it has none.
+[[nodiscard]] std::size_t variants_of(const Model& model, const Section& section);
+
 /// `Lantern part A`, `Lantern`, `Lantern working film`
 [[nodiscard]] std::string shown_name(const Model& model, Id section_id);
 /// `part A`, `working film`, `` for a whole recipe
