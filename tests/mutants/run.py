@@ -63,11 +63,11 @@ def processor_time():
 
 
 class Tests:
-    """Some of the tests, and the places that they come by; all of them, where that is not known."""
+    """Some of the tests; of a program, `reached` has a byte a place, not nought where it is come by."""
 
     def __init__(self, name, words, environment=None):
         self.name, self.words, self.environment = name, words, environment or {}
-        self.reached = None
+        self.reached = b""
         before = processor_time()
         done = self.call(seconds=600)
         assert done.returncode == 0, f"{name} fails with nothing changed:\n{done.stdout[-2000:]}"
@@ -78,9 +78,6 @@ class Tests:
         return subprocess.run(["prlimit", f"--cpu={round(seconds)}", *self.words], cwd=TREE, timeout=20 * seconds,
                               env={**os.environ, **self.environment, **environment}, capture_output=True, text=True,
                               errors="replace")
-
-    def comes_by(self, number):
-        return self.reached is None or self.reached[number]
 
     def notice(self, number):
         try:
@@ -105,7 +102,7 @@ def of_suite(name):
 
 def outcome(mutant, programs, suites):
     """The programs first: they are faster."""
-    reaching = sorted((tests for tests in programs if tests.comes_by(mutant["id"])), key=lambda tests: tests.seconds)
+    reaching = sorted((tests for tests in programs if tests.reached[mutant["id"]]), key=lambda tests: tests.seconds)
     if any(tests.notice(mutant["id"]) for tests in [*reaching, *suites]):
         return "killed"
     return "survived" if reaching else "not reached"
