@@ -9,11 +9,19 @@
 namespace scruple::check {
 namespace {
 
-/// What a solution is made of, itself last, as far as amounts of it are open. Nothing, where a line of any of it could
-/// not be read: what it holds is not known then.
+/// A solution and all that it is made of, itself last.
+std::vector<Id> all_of(const Model& model, Id section) {
+    return made_of(model, section, [](Id) { return false; });
+}
+
+/// What a solution holds is not known where a line of anything it is made of could not be read.
+bool is_broken(const Model& model, Id section) {
+    return std::ranges::any_of(all_of(model, section), [&](Id id) { return model.sections[id].broken; });
+}
+
+/// What a solution is made of, itself last, as far as amounts of it are open.
 std::vector<Id> open_below(const Model& model, Id section, const std::vector<Id>& open) {
-    auto all = made_of(model, section, [](Id) { return false; });
-    if (std::ranges::any_of(all, [&](Id id) { return model.sections[id].broken; })) return {};
+    auto all = all_of(model, section);
     std::erase_if(all, [&](Id id) { return id != section && std::ranges::find(open, id) == open.end(); });
     return all;
 }
@@ -27,8 +35,8 @@ void forget(std::vector<Id>& open, const std::vector<Id>& sections) {
 void find_amounts(Reader& reader, Model& model, const std::vector<Id>& recipe, std::vector<Id> open) {
     const auto try_all = [&](const std::vector<Id>& sections, bool alone) {
         for (const Id id : sections) {
-            auto together = open_below(model, id, open);
-            if (alone && !together.empty()) together = {id};
+            if (is_broken(model, id)) continue;
+            const auto together = alone ? std::vector{id} : open_below(model, id, open);
             AmountSearch search(reader, model, together);
             if (!search.can_be_tried()) continue;
             search.run();

@@ -78,7 +78,7 @@ TEST_CASE("a thousand millimoles are a mole, to the last digit") {
 }
 
 TEST_CASE("the area of what is counted, in square centimetres") {
-    // ISO 80000-3; an inch is 2.54 cm (ISO 80000-3, informative annex).
+    // An inch is 2.54 cm by definition (ISO 80000-3, recalled).
     struct Row {
         const char* item;
         quantity::Exact area_cm2;

@@ -217,7 +217,7 @@ TEST_CASE("where nothing holds the pH, it is as uncertain as traces of acid and 
     CHECK(salt.high == doctest::Approx(9).epsilon(0.01));
     REQUIRE_FALSE(salt.widened_by.empty());
     CHECK(salt.widened_by.front() == "traces from the air and the jars, since little in it holds the pH");
-    // As much as the traces bring of each side of a buffer, a thousand times, and they no longer matter.
+    // Where there is a thousand times as much of each side of a buffer, they no longer matter.
     const auto buffer = bench.of_molal({{"monopotassium phosphate", "", 0.01}, {"disodium phosphate", "", 0.01}}, 25);
     CHECK(buffer.high - buffer.low < 0.5);
 }

@@ -36,18 +36,9 @@ std::ptrdiff_t threads() {
 
 /// Pango looks for fonts in threads that end a little after the fonts have been let go. What one holds while it ends
 /// would be taken for lost.
-class UntilThreadsHaveEnded {
-  public:
-    UntilThreadsHaveEnded() = default;
-    UntilThreadsHaveEnded(const UntilThreadsHaveEnded&) = delete;
-    UntilThreadsHaveEnded& operator=(const UntilThreadsHaveEnded&) = delete;
-    ~UntilThreadsHaveEnded() {
-        while (threads() > before_) std::this_thread::sleep_for(std::chrono::milliseconds(1));
-    }
-
-  private:
-    std::ptrdiff_t before_ = threads();
-};
+void wait_for_all_threads_beyond(std::ptrdiff_t these) {
+    while (threads() > these) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+}
 
 }  // namespace
 
@@ -55,11 +46,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     fuzz::Workspace& workspace = fuzz::workspace();
     if (!workspace.take_what_is_right({data, data + size})) return 0;
     const check::Model& model = workspace.model();
-    const UntilThreadsHaveEnded ended;
+    const auto before = threads();
     for (const plan::CardRequest& request : fuzz::requests(model, size)) {
         draw(plan::label_of(model, {request.section, request.variant, {}, request.mixed_on}));
         const auto made = plan::make_card(model, request);
         if (const auto* card = std::get_if<plan::Card>(&made)) draw(*card);
     }
+    wait_for_all_threads_beyond(before);
     return 0;
 }

@@ -133,7 +133,7 @@ def told(mutants, outcomes):
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n")[0])
-    parser.add_argument("--sample", type=int, default=0, help="so many, spread evenly; all where this is not said")
+    parser.add_argument("--sample", type=int, default=0, help="so many, by lot; all where this is not said")
     parser.add_argument("--seed", type=int, default=20, help="which of them: other numbers, others")  # a scruple has 20 grains
     parser.add_argument("--built", action="store_true", help="as it was built before")
     parser.add_argument("rungs", nargs="*", default=["quantity", "chemistry", "check"])

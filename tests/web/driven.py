@@ -29,7 +29,8 @@ def started(scripts):
 
 @unittest.skipUnless(webdriver and DRIVER, "no driver of the browser here")
 class Driven(Pages):
-    """One browser for all tests of a class, since starting it takes longer than they do, and a window of its own a page."""
+    """One browser for all tests of a class, since starting it takes longer than they do, and a window of its own a
+    page: the one opened last is driven."""
     with_scripts = None
 
     def open(self, path, scripts=True):
