@@ -21,10 +21,24 @@ struct Block {
     Id recipe = none;  ///< the recipe it belongs to, for the solutions of one
 };
 
-/// Cuts all trees from the first one wanted on into blocks, in file and line order, makes room in the model for what
-/// they define, and enters the names. A block that may not define anything has no id.
-[[nodiscard]] std::vector<Block> define(const Workspace& workspace, text::FileId first, Model& model,
-                                        std::vector<diagnostics::Diagnostic>& out);
+/// What stands in a file begins with these, and ends with those of the next one.
+struct FileBegin {
+    std::uint32_t block = 0;  ///< of Defined::blocks
+    Id recipe = 0, section = 0;
+};
+
+struct Defined {
+    std::vector<Block> blocks;     ///< in file and line order; a file's first stands before its first heading
+    std::vector<FileBegin> files;  ///< by file, and one past the last
+};
+
+/// Cuts all files from the first one wanted on into blocks, makes room in the model for what they define, and enters
+/// the names. A block that may not define anything has no id.
+[[nodiscard]] Defined define(const Workspace& workspace, text::FileId first, Model& model,
+                             std::vector<diagnostics::Diagnostic>& out);
+
+/// Whether a block is a recipe with parts; it may be nothing else.
+[[nodiscard]] bool has_parts(const std::vector<Block>& all, const Block& block);
 
 /// `a recipe`, `the supplier Pier`: for messages about a block.
 [[nodiscard]] std::string_view words_for(syntax::Block kind);

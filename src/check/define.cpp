@@ -11,71 +11,99 @@ namespace {
 using diagnostics::Kind;
 using SyntaxBlock = syntax::Block;
 
+bool is_of_recipe(SyntaxBlock block) {
+    return block == SyntaxBlock::part || block == SyntaxBlock::bath || block == SyntaxBlock::working ||
+           block == SyntaxBlock::replenisher;
+}
+
 class Definer {
   public:
     Definer(const Workspace& workspace, text::FileId first, Model& model, std::vector<diagnostics::Diagnostic>& out)
         : workspace_(workspace), first_(first), model_(model), out_(out) {}
 
-    std::vector<Block> run() {
+    Defined run() {
+        const auto files = static_cast<text::FileId>(workspace_.trees.size());
         reserve();
-        for (text::FileId file = first_; file < workspace_.trees.size(); ++file) cut(file);
+        for (text::FileId file = first_; file < files; ++file) take(file);
         for (const Id id : with_short_names_) name_whole(model_.recipes[id]);
         model_.water = chemical_called("water");
-        return std::move(blocks_);
+        defined_.files.push_back(here());
+        return std::move(defined_);
     }
 
   private:
+    struct Room {
+        std::size_t blocks = 0, recipes = 0, sections = 0;
+
+        void add(SyntaxBlock block, bool may_mix) {
+            ++blocks;
+            if (block == SyntaxBlock::recipe) ++recipes;
+            if (may_mix || is_of_recipe(block) || block == SyntaxBlock::conversion) ++sections;
+        }
+    };
+
     /// Growing these by and by would move and hash again what is in them.
     void reserve() {
-        std::size_t headings = 0;
-        for (const auto& tree : workspace_.trees) headings += tree.headings.size();
-        blocks_.reserve(headings + workspace_.trees.size());
-        model_.sections.reserve(headings);
-        // Most files hold one recipe. With twice the room in a table few names share a place there.
-        model_.section_names.reserve(2 * headings);
-        model_.recipes.reserve(workspace_.trees.size());
-        model_.recipe_names.reserve(2 * workspace_.trees.size());
+        Room room;
+        for (auto file = first_; file < workspace_.trees.size(); ++file) add_room(file, room);
+        defined_.blocks.reserve(room.blocks + workspace_.trees.size());
+        defined_.files.reserve(workspace_.trees.size() + 1);
+        model_.sections.reserve(model_.sections.size() + room.sections);
+        model_.recipes.reserve(model_.recipes.size() + room.recipes);
+        // With twice the room in a table few names share a place there.
+        model_.section_names.reserve(model_.section_names.size() + 2 * room.blocks);
+        model_.recipe_names.reserve(model_.recipe_names.size() + 2 * room.recipes);
+    }
+
+    void add_room(text::FileId file, Room& room) const {
+        if (const auto* outline = workspace_.outline(file)) {
+            for (const auto& block : outline->blocks) room.add(block.block, block.mixes);
+            return;
+        }
+        const auto& tree = workspace_.trees[file];
+        for (const auto heading : tree.headings) {
+            const auto block = std::get<syntax::Heading>(tree.statements[heading].node).block;
+            room.add(block, block == SyntaxBlock::recipe);
+        }
     }
 
     // ---- cutting ----
 
-    void cut(text::FileId file) {
+    void take(text::FileId file) {
         file_ = file;
-        const auto& statements = workspace_.trees[file].statements;
-        Block block{.file = file};
-        for (const auto i : workspace_.trees[file].headings) {
-            const auto& heading = std::get<syntax::Heading>(statements[i].node);
-            close(block, i);
-            block = Block{.file = file, .heading = i, .begin = i + 1, .kind = heading.block};
-            open(block, heading, statements[i].span);
+        defined_.files.resize(file, here());
+        defined_.files.push_back(here());
+        if (const auto* outline = workspace_.outline(file))
+            cut(*outline);
+        else
+            cut(syntax::outline_of(workspace_.trees[file]));
+    }
+
+    [[nodiscard]] FileBegin here() const {
+        return {static_cast<std::uint32_t>(defined_.blocks.size()), static_cast<Id>(model_.recipes.size()),
+                static_cast<Id>(model_.sections.size())};
+    }
+
+    void cut(const syntax::Outline& outline) {
+        defined_.blocks.push_back({.file = file_, .end = outline.before});
+        for (const auto& outlined : outline.blocks) {
+            Block block{.file = file_,
+                        .heading = outlined.statement,
+                        .begin = outlined.statement + 1,
+                        .end = outlined.end,
+                        .kind = outlined.block};
+            open(block, outlined);
+            // A recipe with lines of its own, before any part, is a solution itself.
+            if (outlined.mixes && block.id != none)
+                add_section({.kind = SectionKind::whole, .recipe = block.id, .place = model_.recipes[block.id].place});
+            defined_.blocks.push_back(block);
         }
-        close(block, static_cast<std::uint32_t>(statements.size()));
         leave_recipe();
     }
 
     void leave_recipe() {
         if (recipe_ != none && has_short_names(model_.recipes[recipe_])) with_short_names_.push_back(recipe_);
         recipe_ = none;
-    }
-
-    void close(Block& block, std::uint32_t end) {
-        block.end = end;
-        if (block.kind == SyntaxBlock::recipe && block.id != none && mixes_something(block)) {
-            const auto& place = model_.recipes[block.id].place;
-            add_section({.kind = SectionKind::whole, .recipe = block.id, .place = place});
-        }
-        blocks_.push_back(block);
-    }
-
-    /// A recipe with lines of its own, before any part, is a solution itself.
-    [[nodiscard]] bool mixes_something(const Block& block) const {
-        const auto& statements = workspace_.trees[block.file].statements;
-        for (std::uint32_t i = block.begin; i < block.end; ++i) {
-            const auto& node = statements[i].node;
-            if (std::holds_alternative<syntax::Ingredient>(node) || std::holds_alternative<syntax::Mix>(node))
-                return true;
-        }
-        return false;
     }
 
     // ---- short names: a recipe's own name for its only solution, `stock` for its own lines ----
@@ -115,26 +143,24 @@ class Definer {
 
     // ---- opening: one entry in the model a block ----
 
-    void open(Block& block, const syntax::Heading& heading, text::Span span) {
-        place_ = {file_, span, block.heading};
-        const bool nested = heading.block == SyntaxBlock::part || heading.block == SyntaxBlock::bath ||
-                            heading.block == SyntaxBlock::working || heading.block == SyntaxBlock::replenisher;
-        if (!nested) leave_recipe();
+    void open(Block& block, const syntax::OutlinedBlock& heading) {
+        place_ = {file_, heading.span, block.heading};
+        if (!is_of_recipe(heading.block)) leave_recipe();
         block.recipe = recipe_;
-        const auto title = text(heading.title.name.span);
+        const auto title = text(heading.title);
         if (!heading.size.empty()) {
-            report(Kind::heading_with_amount, heading.size, {text(heading.size), keyword(span), title});
+            report(Kind::heading_with_amount, heading.size, {text(heading.size), keyword(heading.span), title});
         } else if (heading.bad) {
-            report(Kind::bad_title, span, {keyword(span)});
+            report(Kind::bad_title, heading.span, {keyword(heading.span)});
             if (heading.block == SyntaxBlock::recipe) open_recipe(block, {}, {});
             return;
         }
         syntax::normal_name(title, normal_);
-        open_named(block, heading, title);
+        open_named(block, title);
     }
 
-    void open_named(Block& block, const syntax::Heading& heading, std::string_view title) {
-        switch (heading.block) {
+    void open_named(Block& block, std::string_view title) {
+        switch (block.kind) {
             case SyntaxBlock::recipe:
                 open_recipe(block, title, normal_);
                 break;
@@ -327,7 +353,7 @@ class Definer {
     text::FileId first_;
     Model& model_;
     std::vector<diagnostics::Diagnostic>& out_;
-    std::vector<Block> blocks_;
+    Defined defined_;
     std::vector<Id> with_short_names_;  ///< of recipes
     text::FileId file_ = 0;
     Id recipe_ = none;
@@ -337,9 +363,15 @@ class Definer {
 
 }  // namespace
 
-std::vector<Block> define(const Workspace& workspace, text::FileId first, Model& model,
-                          std::vector<diagnostics::Diagnostic>& out) {
+Defined define(const Workspace& workspace, text::FileId first, Model& model,
+               std::vector<diagnostics::Diagnostic>& out) {
     return Definer(workspace, first, model, out).run();
+}
+
+bool has_parts(const std::vector<Block>& all, const Block& block) {
+    const auto* next = &block + 1;
+    return block.kind == SyntaxBlock::recipe && block.id != none && next != all.data() + all.size() &&
+           next->recipe == block.id;
 }
 
 }  // namespace scruple::check

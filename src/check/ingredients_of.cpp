@@ -41,17 +41,30 @@ struct Frame {
 /// Tarjan's strongly connected components (SIAM J. Comput. 1 (1972) 146), with a stack of its own instead of recursion.
 class Knots {
   public:
-    explicit Knots(const Model& model)
-        : model_(model), index_(model.sections.size(), none), lowest_(index_), on_stack_(index_.size()) {}
+    explicit Knots(const Model& model) : model_(model) {}
 
-    std::vector<std::vector<Id>> run() {
-        for (Id id = 0; id < index_.size(); ++id) {
-            if (index_[id] == none && model_.sections[id].takes_solutions) explore(id);
+    std::vector<std::vector<Id>> run(const std::vector<Id>& sections) {
+        for (const Id id : sections) {
+            if (may_go_round(id) && !seen_.contains(id)) explore(id);
         }
         return std::move(knots_);
     }
 
   private:
+    struct Seen {
+        Id index, lowest;
+        bool on_stack;
+    };
+
+    /// Few solutions are made of what is made of solutions itself.
+    [[nodiscard]] bool may_go_round(Id id) const {
+        const auto& section = model_.sections[id];
+        return section.takes_solutions && std::ranges::any_of(section.lines, [this](const Line& line) {
+                   const auto* addition = taking_solution(line);
+                   return addition != nullptr && model_.sections[addition->solution].takes_solutions;
+               });
+    }
+
     void explore(Id start) {
         enter(start);
         while (!way_.empty()) {
@@ -62,43 +75,48 @@ class Knots {
             }
             const Id part = frame.parts[frame.next++].solution;
             if (!model_.sections[part].takes_solutions) continue;
-            if (index_[part] == none) {
+            const auto known = seen_.find(part);
+            if (known == seen_.end()) {
                 enter(part);
-            } else if (on_stack_[part]) {
-                lowest_[frame.section] = std::min(lowest_[frame.section], index_[part]);
+            } else if (known->second.on_stack) {
+                lower(frame.section, known->second.index);
             }
         }
     }
 
     void enter(Id id) {
-        index_[id] = lowest_[id] = count_++;
+        const auto index = static_cast<Id>(seen_.size());
+        seen_.emplace(id, Seen{index, index, true});
         stack_.push_back(id);
-        on_stack_[id] = true;
         way_.push_back({id, parts_of(model_.sections[id])});
     }
 
     void leave(Id id) {
         const bool takes_itself = std::ranges::find(way_.back().parts, id, &Part::solution) != way_.back().parts.end();
         way_.pop_back();
-        if (!way_.empty()) lowest_[way_.back().section] = std::min(lowest_[way_.back().section], lowest_[id]);
-        if (lowest_[id] != index_[id]) return;
+        const auto& [index, lowest, on_stack] = seen_.at(id);
+        if (!way_.empty()) lower(way_.back().section, lowest);
+        if (lowest != index) return;
         std::vector<Id> knot;
         for (Id member = none; member != id;) {
             member = stack_.back();
             stack_.pop_back();
-            on_stack_[member] = false;
+            seen_.at(member).on_stack = false;
             knot.push_back(member);
         }
         if (knot.size() > 1 || takes_itself) knots_.push_back(std::move(knot));
     }
 
+    void lower(Id id, Id to) {
+        auto& lowest = seen_.at(id).lowest;
+        lowest = std::min(lowest, to);
+    }
+
     const Model& model_;
-    std::vector<Id> index_, lowest_;
-    std::vector<bool> on_stack_;
+    std::unordered_map<Id, Seen> seen_;
     std::vector<Id> stack_;
     std::vector<Frame> way_;
     std::vector<std::vector<Id>> knots_;
-    Id count_ = 0;
 };
 
 /// The shortest way from a section back to itself inside its knot, or nothing.
@@ -143,9 +161,9 @@ std::vector<Id> made_of(const Model& model, Id section, const std::function<bool
     return order;
 }
 
-std::vector<std::vector<Id>> circles(const Model& model) {
+std::vector<std::vector<Id>> circles(const Model& model, const std::vector<Id>& sections) {
     std::vector<std::vector<Id>> all;
-    for (const auto& knot : Knots(model).run()) {
+    for (const auto& knot : Knots(model).run(sections)) {
         auto circle = way_round(model, knot, *std::ranges::min_element(knot));
         if (!circle.empty()) all.push_back(std::move(circle));
     }

@@ -22,8 +22,9 @@ struct Part {
 /// already is left out with all below it. What goes round in a circle is cut where it closes.
 [[nodiscard]] std::vector<Id> made_of(const Model& model, Id section, const std::function<bool(Id)>& done);
 
-/// Solutions that go into themselves: for each knot of them one way round, `A`, `B`, … where the last takes
-/// the first again. In time linear in the number of lines of those sections that take solutions at all.
-[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model);
+/// Solutions among these, and what they are made of, that go into themselves: for each knot of them one way round, `A`,
+/// `B`, … where the last takes the first again. In time linear in the number of lines of those sections that take
+/// solutions at all.
+[[nodiscard]] std::vector<std::vector<Id>> circles(const Model& model, const std::vector<Id>& sections);
 
 }  // namespace scruple::check

@@ -2,7 +2,10 @@
 // What must not meet, in each solution line by line, and from bath to bath of each process.
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
+#include <span>
+#include <unordered_set>
 
 #include "beakers.hpp"
 #include "expected.hpp"
@@ -111,32 +114,49 @@ class Search {
 
 class Judge {
   public:
-    Judge(Model& model, const Encounters& encounters, std::vector<ContentsTable>& tables,
+    Judge(const Model& model, const Encounters& encounters, const Group& group, std::vector<ContentsTable>& tables,
           std::vector<diagnostics::Diagnostic>& out)
-        : model_(model), encounters_(encounters), tables_(tables), out_(out), met_(model.sections.size()) {}
+        : model_(model), encounters_(encounters), group_(group), tables_(tables), out_(out) {}
 
-    void run(const std::vector<std::vector<Encounter>>& found) {
-        if (std::ranges::any_of(found, [](const auto& here) { return !here.empty(); })) judge_solutions(found);
-        for (Id id = 0; id < model_.processes.size(); ++id) judge_process(id);
+    std::vector<Accepted> run(const std::vector<std::vector<Encounter>>& found) {
+        std::map<Id, const std::vector<Encounter>*> by_section;
+        for (std::size_t i = 0; i < found.size(); ++i)
+            if (!found[i].empty()) by_section.emplace(group_.sections[i], &found[i]);
+        if (!by_section.empty()) judge_solutions(by_section);
+        for (const Id id : group_.processes) judge_process(id);
         report_idle();
+        return std::move(accepted_);
     }
 
   private:
     using Met = std::set<Id>;  ///< meetings
 
     /// What a part has met by itself is told there, and so parts come first.
-    void judge_solutions(const std::vector<std::vector<Encounter>>& found) {
-        std::vector<bool> done(model_.sections.size());
-        for (Id id = 0; id < model_.sections.size(); ++id) {
-            if (found[id].empty() && !model_.sections[id].takes_solutions) continue;
-            for (const Id solution : made_of(model_, id, [&](Id it) { return done[it]; })) {
-                for (const auto& part : parts_of(model_.sections[solution]))
-                    met_[solution].insert(met_[part.solution].begin(), met_[part.solution].end());
-                for (const auto& encounter : found[solution])
-                    if (met_[solution].insert(encounter.meeting).second) meets_in(solution, encounter);
-                done[solution] = true;
+    void judge_solutions(const std::map<Id, const std::vector<Encounter>*>& found) {
+        std::unordered_set<Id> done;
+        for (const Id id : group_.sections) {
+            if (!found.contains(id) && !model_.sections[id].takes_solutions) continue;
+            for (const Id solution : made_of(model_, id, [&](Id it) { return done.contains(it); })) {
+                take_from_parts(solution);
+                if (const auto here = found.find(solution); here != found.end())
+                    for (const auto& encounter : *here->second)
+                        if (met_[solution].insert(encounter.meeting).second) meets_in(solution, encounter);
+                done.insert(solution);
             }
         }
+    }
+
+    void take_from_parts(Id solution) {
+        for (const auto& part : parts_of(model_.sections[solution])) {
+            const auto met = met_.find(part.solution);
+            if (met != met_.end() && part.solution != solution)
+                met_[solution].insert(met->second.begin(), met->second.end());
+        }
+    }
+
+    [[nodiscard]] Met met_in(Id solution) const {
+        const auto met = met_.find(solution);
+        return met == met_.end() ? Met{} : met->second;
     }
 
     void meets_in(Id id, const Encounter& encounter) {
@@ -147,7 +167,7 @@ class Judge {
         if (accepted == nullptr && section.recipe != none)
             accepted = acceptance(model_.recipes[section.recipe].accepts, meeting);
         if (accepted != nullptr) {
-            model_.accepted.push_back({.meeting = meeting, .section = id, .what = what, .reason = accepted->reason});
+            accepted_.push_back({.meeting = meeting, .section = id, .what = what, .reason = accepted->reason});
             return;
         }
         const auto& it = model_.meetings[meeting];
@@ -174,8 +194,8 @@ class Judge {
     void judge_pair(Id process, const Stage& before, const Stage& next) {
         const auto variants = std::max(variants_of(model_, model_.sections[before.solution]),
                                        variants_of(model_, model_.sections[next.solution]));
-        auto met = met_[before.solution];
-        met.insert(met_[next.solution].begin(), met_[next.solution].end());
+        auto met = met_in(before.solution);
+        met.merge(met_in(next.solution));
         for (std::size_t variant = 0; variant < variants; ++variant) {
             const auto carried_in = table(model_, tables_, variant).of(before.solution);
             const auto there = table(model_, tables_, variant).of(next.solution);
@@ -215,12 +235,12 @@ class Judge {
 
     void meets_between(Id process, Id meeting, const std::string& what, const Stage& before, const Stage& next) {
         if (const auto* accepted = acceptance(model_.processes[process].accepts, meeting)) {
-            model_.accepted.push_back({.meeting = meeting,
-                                       .process = process,
-                                       .bath = before.solution,
-                                       .next = next.solution,
-                                       .what = what,
-                                       .reason = accepted->reason});
+            accepted_.push_back({.meeting = meeting,
+                                 .process = process,
+                                 .bath = before.solution,
+                                 .next = next.solution,
+                                 .what = what,
+                                 .reason = accepted->reason});
             return;
         }
         const auto& it = model_.meetings[meeting];
@@ -238,12 +258,16 @@ class Judge {
     }
 
     void report_idle() {
-        for (Id id = 0; id < model_.sections.size(); ++id) report_idle(model_.sections[id].accepts, {id});
-        for (const auto& recipe : model_.recipes) report_idle(recipe.accepts, recipe.sections);
-        for (const auto& process : model_.processes)
+        for (const Id id : group_.sections) report_idle(model_.sections[id].accepts, std::span(&id, 1));
+        for (const Id id : group_.recipes)
+            report_idle(model_.recipes[id].accepts, std::span(model_.recipes[id].sections));
+        for (const Id id : group_.processes) {
+            const auto& process = model_.processes[id];
             report_idle(process.accepts, [&](Id meeting) { return may_carry_over(process, meeting); });
+        }
     }
-    void report_idle(const std::vector<Acceptance>& all, const std::vector<Id>& solutions) {
+    void report_idle(const std::vector<Acceptance>& all, std::span<const Id> solutions) {
+        if (all.empty()) return;
         if (std::ranges::all_of(solutions, [&](Id id) { return is_whole(model_.sections[id]); }))
             report_idle(all, [&](Id meeting) {
                 return std::ranges::any_of(solutions, [&](Id id) { return may_meet(model_.sections[id], meeting); });
@@ -284,11 +308,13 @@ class Judge {
         out_.push_back(diagnostics::make(kind, place.file, place.span, arguments));
     }
 
-    Model& model_;
+    const Model& model_;
     const Encounters& encounters_;
+    const Group& group_;
     std::vector<ContentsTable>& tables_;
     std::vector<diagnostics::Diagnostic>& out_;
-    std::vector<Met> met_;  ///< by section: what meets in it or in its parts
+    std::vector<Accepted> accepted_;
+    std::map<Id, Met> met_;  ///< by section: what meets in it or in its parts
     std::set<std::pair<const std::vector<Acceptance>*, Id>> used_;
 };
 
@@ -301,9 +327,10 @@ std::vector<Encounter> encounters_in(const Model& model, const Encounters& encou
     return Search(model, encounters, solution, tables).run();
 }
 
-void judge_meetings(Model& model, const Encounters& encounters, const std::vector<std::vector<Encounter>>& found,
-                    std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out) {
-    Judge(model, encounters, tables, out).run(found);
+std::vector<Accepted> judge_meetings(const Model& model, const Encounters& encounters, const Group& group,
+                                     const std::vector<std::vector<Encounter>>& found,
+                                     std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out) {
+    return Judge(model, encounters, group, tables, out).run(found);
 }
 
 }  // namespace scruple::check

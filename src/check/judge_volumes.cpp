@@ -142,8 +142,8 @@ void judge_volumes(Reader& reader, Id section) {
     VolumeJudge(reader, section).run();
 }
 
-void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out) {
-    for (const auto& circle : circles(model)) {
+void judge_circles(const Model& model, const std::vector<Id>& sections, std::vector<diagnostics::Diagnostic>& out) {
+    for (const auto& circle : circles(model, sections)) {
         const auto first = shown_name(model, circle.front());
         std::string way = first;
         for (std::size_t i = 1; i < circle.size() && i < 5; ++i) way += " takes " + shown_name(model, circle[i]);

@@ -222,7 +222,7 @@ void read_meeting(BlockContext context, Meeting& meeting) {
     MeetingReader(context, meeting).run();
 }
 
-void read_acceptance(Reader& reader, const syntax::Accept& line, std::vector<Acceptance>& into) {
+void read_acceptance(Reader& reader, const syntax::Accept& line, SeldomMany<Acceptance>& into) {
     const auto written = reader.text(line.meeting);
     const auto found = reader.model.meeting_names.find(reader.normal(written));
     if (found == reader.model.meeting_names.end()) {

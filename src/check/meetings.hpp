@@ -7,6 +7,6 @@
 namespace scruple::check {
 
 /// Adds what an `accept` line accepts; reports one that names no meeting or gives no reason.
-void read_acceptance(Reader& reader, const syntax::Accept& line, std::vector<Acceptance>& into);
+void read_acceptance(Reader& reader, const syntax::Accept& line, SeldomMany<Acceptance>& into);
 
 }  // namespace scruple::check

@@ -11,6 +11,13 @@
 
 namespace scruple::check {
 
+/// What is judged together: of no solution in it may a part be judged elsewhere, or a line of a part be missing.
+struct Group {
+    std::vector<Id> recipes{}, sections{}, processes{};
+};
+/// The recipes and the solutions of a file.
+void add_file(const Defined& defined, text::FileId file, Group& group);
+
 /// A reader to read a block with, and where to put what it says.
 struct BlockContext {
     Reader& reader;
@@ -67,11 +74,13 @@ void judge_expectations(Reader& reader, Id section, std::vector<ContentsTable>& 
 /// What must not meet and does in one solution, in the order of its lines, each meeting once.
 [[nodiscard]] std::vector<Encounter> encounters_in(const Model& model, const Encounters& encounters, Id section,
                                                    std::vector<ContentsTable>& tables);
-/// The same in all solutions, as `found` by section, and from bath to bath of each process; what is accepted of it goes
-/// into the model.
-void judge_meetings(Model& model, const Encounters& encounters, const std::vector<std::vector<Encounter>>& found,
-                    std::vector<ContentsTable>& tables, std::vector<diagnostics::Diagnostic>& out);
+/// The same in all of a group, as `found` by its sections, and from bath to bath of each process; gives what is
+/// accepted of it, by solution, then by process.
+[[nodiscard]] std::vector<Accepted> judge_meetings(const Model& model, const Encounters& encounters, const Group& group,
+                                                   const std::vector<std::vector<Encounter>>& found,
+                                                   std::vector<ContentsTable>& tables,
+                                                   std::vector<diagnostics::Diagnostic>& out);
 /// Solutions that go into themselves, each circle once.
-void judge_circles(const Model& model, std::vector<diagnostics::Diagnostic>& out);
+void judge_circles(const Model& model, const std::vector<Id>& sections, std::vector<diagnostics::Diagnostic>& out);
 
 }  // namespace scruple::check

@@ -53,7 +53,7 @@ Outcome check_job(const Call& call) {
     }
     const Report report = report_of(call);
     const As as = report == Report::none ? call.as() : As::text;
-    const driver::Loaded& loaded = open_workspace(call, {}, driver::Trees::let_go);
+    const driver::Loaded& loaded = open_workspace(call, {}, driver::Load::in_passing);
     Outcome outcome;
     if (diagnostics::any_error(loaded.checked.diagnostics)) outcome.status = Exit::faults;
     if (report != Report::none) {

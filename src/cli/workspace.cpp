@@ -9,8 +9,8 @@
 
 namespace scruple::cli {
 
-driver::Loaded& open_workspace(const Call& call, const Asked& asked, driver::Trees trees) {
-    auto loaded = driver::load(call.value("--in").value_or("."), asked.sources(), trees);
+driver::Loaded& open_workspace(const Call& call, const Asked& asked, driver::Load how) {
+    auto loaded = driver::load(call.value("--in").value_or("."), asked.sources(), how);
     if (const auto* trouble = std::get_if<driver::Trouble>(&loaded)) throw Stop{Exit::trouble, trouble->message};
     // Never let go: the system takes a process's memory back at once, and taking a model apart costs more than a card.
     static auto& all = *new std::deque<driver::Loaded>;

@@ -10,7 +10,7 @@ namespace scruple::cli {
 
 /// Reads and checks the folder of --in. Throws Stop where it cannot be read. What is read stays until the process ends.
 [[nodiscard]] driver::Loaded& open_workspace(const Call& call, const Asked& asked = {},
-                                             driver::Trees trees = driver::Trees::kept);
+                                             driver::Load how = driver::Load::whole);
 
 /// The same for the bench: throws Stop, with the diagnostics, where anything in it is wrong.
 [[nodiscard]] driver::Loaded& open_for_the_bench(const Call& call, const Asked& asked = {});

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <atomic>
 #include <iterator>
+#include <optional>
 #include <span>
 #include <utility>
 
@@ -71,30 +72,38 @@ void take(Read& read, RecipeFile file) {
     read.faults.push_back(std::move(*file.fault));
 }
 
-/// All but the library.
-void parse_all(Read& read) {
+using Outlines = std::vector<std::optional<syntax::Outline>>;
+
+/// All but the library. In passing, files of nothing but recipes are outlined only.
+Outlines parse_all(Read& read, Load how) {
     Loaded& loaded = read.loaded;
     loaded.trees.resize(loaded.sources.size());
+    Outlines outlines(how == Load::whole ? 0 : loaded.sources.size());
     const auto files = std::span(loaded.sources).subspan(loaded.built_in);
     std::size_t bytes = 0;
     for (const text::Source& file : files) bytes += file.bytes.size();
     each_side_by_side(files.size(), bytes < few_bytes, [&](std::size_t i) {
         i += loaded.built_in;
-        if (!read.faulty[i]) loaded.trees[i] = syntax::parse(loaded.sources[i]);
+        if (read.faulty[i]) return;
+        if (how == Load::in_passing) {
+            auto outline = syntax::outline(loaded.sources[i]);
+            if (syntax::has_recipes_only(outline)) outlines[i] = std::move(outline);
+        }
+        if (outlines.empty() || !outlines[i]) loaded.trees[i] = syntax::parse(loaded.sources[i]);
     });
+    return outlines;
 }
 
-check::Checked check_workspace(Loaded& loaded, Trees trees) {
-    check::Workspace workspace{loaded.sources, loaded.trees, loaded.built_in};
-    if (trees == Trees::let_go) workspace.done_with = [&loaded](text::FileId file) { loaded.trees[file] = {}; };
+check::Checked check_workspace(Loaded& loaded, const Outlines& outlines) {
+    const check::Workspace workspace{loaded.sources, loaded.trees, loaded.built_in, outlines};
     if (!check::declares_a_chemical(workspace)) return check::check_behind(library_model(loaded.sources), workspace);
     parse_library(loaded);
     return check::check(workspace);
 }
 
-void check_all(Read& read, Trees trees) {
+void check_all(Read& read, const Outlines& outlines) {
     Loaded& loaded = read.loaded;
-    loaded.checked = check_workspace(loaded, trees);
+    loaded.checked = check_workspace(loaded, outlines);
     if (read.faults.empty()) return;
     auto& all = loaded.checked.diagnostics;
     all.insert(all.end(), std::move_iterator(read.faults.begin()), std::move_iterator(read.faults.end()));
@@ -103,7 +112,7 @@ void check_all(Read& read, Trees trees) {
 
 }  // namespace
 
-Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Trees trees) {
+Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Load how) {
     Read read;
     for (const text::Source& source : library()) take(read, {source, std::nullopt});
     read.loaded.built_in = read.loaded.sources.size();
@@ -111,12 +120,11 @@ Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Tree
     read.loaded.asked = read.loaded.sources.size();
     for (text::Source& source : asked) take(read, {std::move(source), std::nullopt});
 
-    parse_all(read);
-    check_all(read, trees);
+    check_all(read, parse_all(read, how));
     return std::move(read.loaded);
 }
 
-std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked, Trees trees) {
+std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked, Load how) {
     auto paths = recipe_files(folder);
     if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
     auto readings = read_all(folder, std::get<0>(paths));
@@ -126,7 +134,7 @@ std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vec
         if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
         files.push_back(std::move(std::get<RecipeFile>(reading)));
     }
-    return load(std::move(files), std::move(asked), trees);
+    return load(std::move(files), std::move(asked), how);
 }
 
 }  // namespace scruple::driver

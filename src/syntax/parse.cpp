@@ -2,6 +2,7 @@
 #include "scruple/syntax/parse.hpp"
 
 #include "actions_file.hpp"
+#include "parse_line.hpp"
 #include "scruple/text/lines.hpp"
 
 namespace scruple::syntax {
@@ -15,6 +16,12 @@ void reserve(Tree& tree, std::string_view bytes) {
     tree.ranges.reserve(lines * 5 / 8 + 2);
 }
 
+template <class Rule>
+void read(std::string_view text, Draft& draft) {
+    tao::pegtl::memory_input<tao::pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), std::string());
+    (void)tao::pegtl::parse<Rule, action>(in, draft);
+}
+
 }  // namespace
 
 static_assert(longest_line == grammar::scan::longest_line);
@@ -22,10 +29,18 @@ static_assert(longest_line == grammar::scan::longest_line);
 Tree parse(const text::Source& source) {
     Tree tree;
     reserve(tree, source.bytes);
-    Draft draft(tree, source.bytes.data());
-    tao::pegtl::memory_input<tao::pegtl::tracking_mode::lazy> in(source.bytes, std::string());
-    (void)tao::pegtl::parse<grammar::file, action>(in, draft);
+    parse(source, tree);
     return tree;
+}
+
+void parse(const text::Source& source, Tree& tree) {
+    tree.clear();
+    Draft draft(tree, source.bytes.data());
+    read<grammar::file>(source.bytes, draft);
+}
+
+void parse_line(std::string_view line, Draft& draft) {
+    read<grammar::line>(line, draft);
 }
 
 }  // namespace scruple::syntax

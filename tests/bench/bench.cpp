@@ -7,10 +7,12 @@
 
 #include <iterator>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <sstream>
 
 #include "scruple/check/check.hpp"
 #include "scruple/check/packed.hpp"
+#include "scruple/syntax/outline.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "scruple/text/side_by_side.hpp"
 #include "syntax_alone.hpp"
@@ -63,16 +65,33 @@ void parse(benchmark::State& state) {
     count_up(state, workspace);
 }
 
+/// As `scruple check` does it: in passing.
 void parse_and_check(benchmark::State& state) {
+    const Loaded loaded(static_cast<std::size_t>(state.range(0)));
+    const auto workers = static_cast<unsigned>(state.range(1));
+    for (auto _ : state) {
+        const std::vector<syntax::Tree> no_trees(loaded.sources.size());
+        std::vector<std::optional<syntax::Outline>> outlines(loaded.sources.size());
+        text::side_by_side(loaded.workspace.recipes.size(), workers, files_at_a_time, [&](std::size_t i, unsigned) {
+            outlines[loaded.built_in + i] = syntax::outline(loaded.sources[loaded.built_in + i]);
+        });
+        const auto checked = check::check_behind(check::unpacked(loaded.packed, loaded.sources),
+                                                 {loaded.sources, no_trees, loaded.built_in, outlines}, workers);
+        if (diagnostics::any_error(checked.diagnostics)) state.SkipWithError("the generated recipes have faults");
+    }
+    count_up(state, loaded.workspace);
+}
+
+/// With the trees and the whole model, as commands do it that go on from them.
+void parse_and_model(benchmark::State& state) {
     const Loaded loaded(static_cast<std::size_t>(state.range(0)));
     const auto workers = static_cast<unsigned>(state.range(1));
     for (auto _ : state) {
         std::vector<syntax::Tree> trees(loaded.built_in);
         std::ranges::move(parse_all(std::span(loaded.sources).subspan(loaded.built_in), workers),
                           std::back_inserter(trees));
-        const auto let_go = [&](text::FileId file) { trees[file] = {}; };
         const auto checked = check::check_behind(check::unpacked(loaded.packed, loaded.sources),
-                                                 {loaded.sources, trees, loaded.built_in, let_go}, workers);
+                                                 {loaded.sources, trees, loaded.built_in}, workers);
         if (diagnostics::any_error(checked.diagnostics)) state.SkipWithError("the generated recipes have faults");
     }
     count_up(state, loaded.workspace);
@@ -104,6 +123,7 @@ void read_yaml(benchmark::State& state) {
 BENCHMARK(bare_syntax)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(parse)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(parse_and_check)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(parse_and_model)->ArgsProduct({{1, 100, 10000}, {1, 2}})->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(read_toml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_json)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_yaml)->Arg(1)->Arg(100)->Arg(10000)->Unit(benchmark::kMillisecond);

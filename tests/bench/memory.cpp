@@ -6,6 +6,8 @@
 #include <cstdio>
 #include <cstdlib>
 #include <new>
+#include <optional>
+#include <vector>
 
 #include "scruple/check/check.hpp"
 #include "scruple/syntax/parse.hpp"
@@ -37,15 +39,29 @@ int main() {
     const auto built_in = sources.size();
     const auto workspace = bench::generate(10000);
     sources.insert(sources.end(), workspace.recipes.begin(), workspace.recipes.end());
+    std::vector<syntax::Tree> trees;
+    for (std::size_t i = 0; i < built_in; ++i) trees.push_back(syntax::parse(sources[i]));
+    trees.resize(sources.size());
+    const auto bytes = static_cast<double>(workspace.bytes);
+    const auto print = [&](const char* what, std::size_t count) {
+        std::printf("%-36s %8.2f bytes\n", what, static_cast<double>(count) / bytes);
+    };
+    std::printf("recipe text                          %8.0f kB\n", bytes / 1000);
+
     const std::size_t before = held;
     most = before;
-    std::vector<syntax::Tree> trees;
-    for (const auto& source : sources) trees.push_back(syntax::parse(source));
-    const auto bytes = static_cast<double>(workspace.bytes);
-    std::printf("recipe text                  %8.0f kB\n", bytes / 1000);
-    std::printf("trees, a byte of text        %8.2f bytes\n", static_cast<double>(held - before) / bytes);
-    const auto checked = check::check({sources, trees, built_in, [&](text::FileId file) { trees[file] = {}; }});
-    std::printf("the model alone, a byte      %8.2f bytes\n", static_cast<double>(held - before) / bytes);
-    std::printf("peak beyond the text, a byte %8.2f bytes\n", static_cast<double>(most - before) / bytes);
+    {
+        std::vector<std::optional<syntax::Outline>> outlines(sources.size());
+        for (auto i = built_in; i < sources.size(); ++i) outlines[i] = syntax::outline(sources[i]);
+        print("outlines, a byte of text", held - before);
+        const auto passed = check::check({sources, trees, built_in, outlines});
+        print("what stays of the model, a byte", held - before);
+        print("peak in passing, a byte", most - before);
+        if (diagnostics::any_error(passed.diagnostics)) return 1;
+    }
+    for (auto i = built_in; i < sources.size(); ++i) trees[i] = syntax::parse(sources[i]);
+    print("trees, a byte of text", held - before);
+    const auto checked = check::check({sources, trees, built_in});
+    print("trees and the model, a byte", held - before);
     return diagnostics::any_error(checked.diagnostics) ? 1 : 0;
 }

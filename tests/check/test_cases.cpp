@@ -7,10 +7,12 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <map>
 #include <set>
 #include <sstream>
 
+#include "scruple/syntax/outline.hpp"
 #include "workspace.hpp"
 
 using namespace scruple;
@@ -67,8 +69,11 @@ void check_case(test::Workspace& workspace, const std::string& path) {
     if (!refreshing()) CHECK(bytes.substr(begin) == found);
     const auto* kind = kind_of_case(path);
     REQUIRE_MESSAGE(kind != nullptr, "the file name begins with no kind");
+    const auto whole = described(workspace);
     const auto shows = [kind](const diagnostics::Diagnostic& diagnostic) { return diagnostic.kind == kind->kind; };
     CHECK_MESSAGE(std::ranges::any_of(workspace.diagnostics(), shows), "shows no ", kind->name);
+    workspace.check_in_passing();
+    CHECK(described(workspace) == whole);
 }
 
 }  // namespace
@@ -132,5 +137,49 @@ TEST_CASE("several workers say the same as one, in the same order") {
     for (const unsigned workers : {2u, 5u, 16u}) {
         workspace.check(workers);
         CHECK(described(workspace) == alone);
+    }
+}
+
+namespace {
+
+/// A file a recipe, and another for each other block.
+void add_scattered(test::Workspace& workspace, const std::string& path) {
+    const text::Source whole{path, test::read_whole(path)};
+    std::vector<std::size_t> cuts{0};
+    const auto outline = syntax::outline(whole);
+    for (const auto& block : outline.blocks)
+        if (block.block < syntax::Block::part || block.block > syntax::Block::replenisher)
+            cuts.push_back(whole.bytes.rfind('\n', block.span.begin) + 1);
+    cuts.push_back(whole.bytes.size());
+    for (std::size_t i = 1; i < cuts.size(); ++i) {
+        const auto name = path.substr(0, path.size() - 8) + "-" + std::to_string(i) + ".scruple";
+        workspace.add(name, whole.bytes.substr(cuts[i - 1], cuts[i] - cuts[i - 1]));
+    }
+}
+
+}  // namespace
+
+TEST_CASE("what is checked in passing is found the same, each recipe in a file of its own") {
+    test::Workspace workspace;
+    auto paths = test::recipe_files_in(folder);
+    std::ranges::copy(test::recipe_files_in("tests/cases/whole"), std::back_inserter(paths));
+    for (const auto& path : paths) {
+        CAPTURE(path);
+        workspace.clear();
+        add_scattered(workspace, path);
+        workspace.check();
+        const auto whole = described(workspace);
+        workspace.check_in_passing();
+        CHECK(described(workspace) == whole);
+    }
+    workspace.clear();
+    for (const auto& path : paths) add_scattered(workspace, path);
+    for (const auto& path : test::recipe_files_in("recipes")) add_scattered(workspace, path);
+    workspace.check();
+    const auto whole = described(workspace);
+    CHECK(workspace.diagnostics().size() > 100);
+    for (const unsigned workers : {1u, 2u, 5u}) {
+        workspace.check_in_passing(workers);
+        CHECK(described(workspace) == whole);
     }
 }

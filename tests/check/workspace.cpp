@@ -6,8 +6,10 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <optional>
 #include <sstream>
 
+#include "scruple/syntax/outline.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "scruple/text/printable.hpp"
 
@@ -36,10 +38,21 @@ void Workspace::clear() {
 
 const check::Checked& Workspace::check(unsigned workers) {
     checked_ = {};
-    // Whoever looked at a tree that is done with would find nothing there.
+    checked_ = check::check({sources_, trees_, built_in_}, workers);
+    return checked_;
+}
+
+const check::Checked& Workspace::check_in_passing(unsigned workers) {
+    checked_ = {};
+    std::vector<std::optional<syntax::Outline>> outlines(sources_.size());
     auto trees = trees_;
-    const auto let_go = [&](text::FileId file) { trees[file] = {}; };
-    checked_ = check::check({sources_, trees, built_in_, let_go}, workers);
+    for (std::size_t file = built_in_; file < sources_.size(); ++file) {
+        auto outline = syntax::outline(sources_[file]);
+        if (!syntax::has_recipes_only(outline)) continue;
+        outlines[file] = std::move(outline);
+        trees[file] = {};
+    }
+    checked_ = check::check({sources_, trees, built_in_, outlines}, workers);
     return checked_;
 }
 

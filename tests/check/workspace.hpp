@@ -27,6 +27,8 @@ class Workspace {
     [[nodiscard]] std::size_t added() const { return sources_.size() - built_in_; }
 
     const check::Checked& check(unsigned workers = 1);
+    /// The same, with all files in passing that can be. The model has names only.
+    const check::Checked& check_in_passing(unsigned workers = 1);
 
     [[nodiscard]] const check::Model& model() const { return checked_.model; }
     [[nodiscard]] const std::vector<diagnostics::Diagnostic>& diagnostics() const { return checked_.diagnostics; }

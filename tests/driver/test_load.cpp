@@ -67,7 +67,7 @@ TEST_CASE("many files come out in the order of their paths") {
     CHECK(all.checked.model.recipes.size() == 300);
 }
 
-TEST_CASE("trees are let go while they are read, those of logs are not, and the same is found") {
+TEST_CASE("files of recipes alone are checked in passing, others keep their trees, and the same is found") {
     const Folder folder;
     for (int i = 100; i < 400; ++i) {
         const auto name = std::to_string(i);
@@ -75,7 +75,7 @@ TEST_CASE("trees are let go while they are read, those of logs are not, and the 
     }
     folder.put("log.scruple", "log\n2026-11-02 mixed R100 1 l\n2026-11-03 discarded R100 1 l of 2026-11-01\n");
     const Loaded kept = loaded(folder);
-    auto result = load(folder.path(), {}, Trees::let_go);
+    auto result = load(folder.path(), {}, Load::in_passing);
     const auto& all = std::get<Loaded>(result);
     std::vector<std::string> with_tree;
     for (std::size_t i = all.built_in; i < all.trees.size(); ++i)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// From any text to messages, and from what is right of it to the cards, labels and contents of its solutions.
+// From any text to messages, the same in passing, and from what is right of it to the cards, labels and contents of its
+// solutions.
 #include <cstdint>
 
 #include "demand.hpp"
@@ -97,6 +98,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     workspace.take({data, data + size});
     show_messages(loaded);
     make_fixes(loaded);
+    fuzz::demand(workspace.is_same_in_passing(), "in passing the same is found");
     if (!workspace.take_what_is_right({data, data + size})) return 0;
     print_chemicals(loaded.checked.model);
     for (const plan::CardRequest& request : fuzz::requests(loaded.checked.model, size)) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Any text gives a tree whose statements lie in order within it; tidied, it loses nothing but blanks, and tidied
-// again it stays.
+// again it stays. Its outline, for which most lines are not read, is that of the tree.
 #include "scruple/syntax/parse.hpp"
 
 #include <algorithm>
@@ -9,6 +9,7 @@
 #include "demand.hpp"
 #include "scruple/driver/driver.hpp"
 #include "scruple/emit/emit.hpp"
+#include "scruple/syntax/outline.hpp"
 
 using namespace scruple;
 
@@ -39,7 +40,9 @@ std::string without_blanks(std::string text) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const auto file = driver::recipe_file_of({"fuzzed.scruple", {data, data + size}});
     if (file.fault) return 0;
-    demand_order(file.source, syntax::parse(file.source));
+    const syntax::Tree tree = syntax::parse(file.source);
+    demand_order(file.source, tree);
+    fuzz::demand(syntax::outline(file.source) == syntax::outline_of(tree), "the outline is that of the tree");
     const text::Source once{"tidied.scruple", tidied(file.source)};
     fuzz::demand(without_blanks(once.bytes) == without_blanks(file.source.bytes), "tidy takes away blanks alone",
                  once.bytes);

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <optional>
 #include <utility>
 
 #include "scruple/diagnostics/show.hpp"
+#include "scruple/syntax/outline.hpp"
 #include "scruple/syntax/parse.hpp"
 
 namespace fuzz {
@@ -23,6 +25,10 @@ std::vector<syntax::Tree> parsed(const std::vector<text::Source>& sources) {
 
 bool is_error(const diagnostics::Diagnostic& d) {
     return diagnostics::info(d.kind).severity == diagnostics::Severity::error;
+}
+
+bool is_same(const diagnostics::Diagnostic& a, const diagnostics::Diagnostic& b) {
+    return a.kind == b.kind && a.file == b.file && a.span == b.span && a.message == b.message && a.write == b.write;
 }
 
 }  // namespace
@@ -60,6 +66,18 @@ bool Workspace::take_what_is_right(std::string text) {
         text = without_errors();
     }
     return false;
+}
+
+bool Workspace::is_same_in_passing() {
+    std::vector<std::optional<syntax::Outline>> outlines(loaded_.sources.size());
+    outlines.back() = syntax::outline(source());
+    if (tree().statements.empty() || !syntax::has_recipes_only(*outlines.back())) return true;
+    loaded_.trees.back() = {};
+    const auto whole = loaded_.checked.diagnostics;
+    std::swap(*last_, loaded_.checked);
+    last_ = &rechecker_.check({loaded_.sources, loaded_.trees, loaded_.built_in, outlines}, 1);
+    std::swap(*last_, loaded_.checked);
+    return std::ranges::equal(whole, loaded_.checked.diagnostics, is_same);
 }
 
 std::string Workspace::without_errors() const {

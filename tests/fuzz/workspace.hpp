@@ -21,6 +21,8 @@ class Workspace {
     /// The same without the lines in which errors stand, again and again: what is printed for the bench is printed of
     /// files without an error. False where some are left, too.
     bool take_what_is_right(std::string text);
+    /// Whether the text that was taken, checked in passing, has the same said against it. What was loaded is gone.
+    bool is_same_in_passing();
 
     [[nodiscard]] const Loaded& loaded() const { return loaded_; }
     [[nodiscard]] scruple::check::Model& model() { return loaded_.checked.model; }

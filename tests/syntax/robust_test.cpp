@@ -5,6 +5,7 @@
 #include <random>
 
 #include "kinds.hpp"
+#include "scruple/syntax/outline.hpp"
 #include "scruple/syntax/parse.hpp"
 #include "support/sanitized.hpp"
 #include "utf8.hpp"
@@ -15,7 +16,9 @@ using syntax::kind_of;
 namespace {
 
 struct Parsed {
-    explicit Parsed(std::string text) : source{"a.scruple", std::move(text)}, tree(syntax::parse(source)) {}
+    explicit Parsed(std::string text) : source{"a.scruple", std::move(text)}, tree(syntax::parse(source)) {
+        CHECK(syntax::outline(source) == syntax::outline_of(tree));
+    }
     text::Source source;
     syntax::Tree tree;
 

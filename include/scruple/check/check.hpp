@@ -2,11 +2,11 @@
 // From syntax trees to a checked workspace and everything that is wrong with it.
 #pragma once
 
-#include <functional>
+#include <optional>
 #include <span>
 
 #include "scruple/check/model.hpp"
-#include "scruple/syntax/tree.hpp"
+#include "scruple/syntax/outline.hpp"
 
 namespace scruple::check {
 
@@ -16,9 +16,16 @@ struct Workspace {
     std::span<const text::Source> sources;
     std::span<const syntax::Tree> trees;
     std::size_t built_in = 0;
-    /// Called where nobody will look at the tree of a file any more, on any thread: whoever has no use for it himself
-    /// can let it go, and the model has room where it stood.
-    std::function<void(text::FileId)> done_with{};
+    /// For whoever wants to know what is wrong, and not the model: files that are checked *in passing*, by outlines in
+    /// place of trees. Such a file is parsed, read and judged while it is at hand, and let go at once, so that the
+    /// memory of a workspace is that of its names; of its recipes the model keeps no more than those. Nothing but
+    /// recipes may stand in it (syntax::has_recipes_only). As long as `trees`, or empty.
+    std::span<const std::optional<syntax::Outline>> outlines{};
+
+    /// Of a file that is checked in passing; null for one that has a tree.
+    [[nodiscard]] const syntax::Outline* outline(text::FileId file) const {
+        return file < outlines.size() && outlines[file] ? &*outlines[file] : nullptr;
+    }
 };
 
 struct Checked {

@@ -256,25 +256,26 @@ struct Section {
     bool takes_solutions = false;  ///< some of its lines; whoever changes a line sees to it that this stays true
     bool had_open_amount = false;  ///< some of its lines, as they were written
     std::vector<Keeping> keeps{};
-    std::optional<Exact> use_within{};  ///< s
+    Seldom<Exact> use_within{};  ///< s
     std::string_view use_within_text{};
-    std::vector<CapacityRule> capacity{};
+    SeldomMany<CapacityRule> capacity{};
     Seldom<Replenishment> replenish{};
-    std::vector<Expectation> expects{};
-    std::vector<Acceptance> accepts{};
-    std::vector<std::string_view> cautions{}, notes{};
+    SeldomMany<Expectation> expects{};
+    SeldomMany<Acceptance> accepts{};
+    SeldomMany<std::string_view> cautions{}, notes{};
     Place place{};
 };
 
 struct Recipe {
     std::string_view name{};
     std::string_view is_a{}, strength{};
-    std::vector<std::string_view> sources{}, cautions{}, notes{}, assumed{};
-    std::vector<std::string_view> variants{};
-    std::vector<CapacityRule> capacity{};  ///< as stated for the whole recipe; see capacity_of
-    std::vector<Acceptance> accepts{};     ///< for all of its solutions
-    std::vector<Id> sections{};            ///< in the order written
-    std::string normal{};                  ///< the normal name, the first half of its sections' keys
+    std::vector<std::string_view> sources{};
+    SeldomMany<std::string_view> cautions{}, notes{}, assumed{};
+    SeldomMany<std::string_view> variants{};
+    SeldomMany<CapacityRule> capacity{};  ///< as stated for the whole recipe; see capacity_of
+    SeldomMany<Acceptance> accepts{};     ///< for all of its solutions
+    std::vector<Id> sections{};           ///< in the order written
+    std::string normal{};                 ///< the normal name, the first half of its sections' keys
     Place place{};
     bool built_in = false;
 };

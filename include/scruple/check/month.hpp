@@ -10,6 +10,7 @@
 
 #include "scruple/check/base.hpp"
 #include "scruple/check/meeting.hpp"
+#include "scruple/check/seldom.hpp"
 
 namespace scruple::check {
 
@@ -98,7 +99,7 @@ struct Stage {
 struct Process {
     std::string_view name{};
     std::vector<Stage> stages{};
-    std::vector<Acceptance> accepts{};
+    SeldomMany<Acceptance> accepts{};
     Place place{};
 };
 

@@ -47,15 +47,15 @@ struct RecipeFile {
 /// Whether a file or folder of this name is no business of a workspace: hidden ones, and `build`.
 [[nodiscard]] bool passed_over(std::string_view name);
 
-/// Whether the trees of a workspace stay when it is checked. Only whoever writes recipe text anew, or asks for one of
-/// the functions below, looks at them again.
-enum class Trees : std::uint8_t { kept, let_go };
+/// Whole, or in passing, for whoever asks what is wrong and nothing more (check::Workspace::outlines): files of recipes
+/// alone have no trees then, and the model has no more of them than names.
+enum class Load : std::uint8_t { whole, in_passing };
 
 /// A workspace read and checked. The library that is built in comes first among the sources, then
 /// the files, then what was asked. May be moved; the model's views follow.
 struct Loaded {
     std::vector<text::Source> sources;
-    std::vector<syntax::Tree> trees;  ///< empty ones where they were let go
+    std::vector<syntax::Tree> trees;  ///< empty ones of files that were checked in passing
     std::size_t built_in = 0;
     std::size_t asked = 0;  ///< index of the first source that was asked
     check::Checked checked;
@@ -65,10 +65,9 @@ struct Loaded {
 /// taken is a diagnostic, not a Trouble. `asked` are further sources, recipe text that is in no file,
 /// for a caller that has a question in the language itself (such as an amount on a command line).
 [[nodiscard]] std::variant<Loaded, Trouble> load(const std::filesystem::path& folder,
-                                                 std::vector<text::Source> asked = {}, Trees trees = Trees::kept);
+                                                 std::vector<text::Source> asked = {}, Load how = Load::whole);
 /// The same of files that have been read.
-[[nodiscard]] Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked = {},
-                          Trees trees = Trees::kept);
+[[nodiscard]] Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked = {}, Load how = Load::whole);
 
 /// Which version of a recipe it is: the SHA-256 (FIPS 180-4) of its text from its heading to the next recipe's or other
 /// block's, line ends as LF and blanks at the ends of lines left out; 64 hexadecimal digits.

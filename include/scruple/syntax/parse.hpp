@@ -9,6 +9,8 @@ namespace scruple::syntax {
 /// is loose, bad or unread is marked as such for the checker to explain. `source.bytes` must be
 /// valid UTF-8 without NUL (see text::first_invalid_byte) and at most `longest_text` bytes.
 [[nodiscard]] Tree parse(const text::Source& source);
+/// The same into a tree that is there, in place of what it holds: it need not grow anew.
+void parse(const text::Source& source, Tree& tree);
 
 /// A file past this is refused before it is read.
 inline constexpr std::size_t longest_text = 16u << 20;

@@ -446,6 +446,9 @@ struct Tree {
     std::vector<Met> met;
     std::vector<Detail> details;
 
+    /// Empties it, and keeps the room that it has for the next file.
+    void clear();
+
     template <class T>
     [[nodiscard]] static std::span<const T> run(const std::vector<T>& all, Slice slice) {
         return std::span(all).subspan(slice.first, slice.count);
