@@ -16,7 +16,7 @@ Checked check_behind(Model library, const Workspace& workspace, unsigned workers
 
 bool declares_a_chemical(const Workspace& workspace) {
     for (std::size_t file = workspace.built_in; file < workspace.trees.size(); ++file) {
-        const auto& tree = workspace.trees[file];
+        const auto& tree = *workspace.trees[file];
         for (const auto heading : tree.headings)
             if (std::get<syntax::Heading>(tree.statements[heading].node).block == syntax::Block::chemical) return true;
     }

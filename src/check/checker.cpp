@@ -34,7 +34,7 @@ Checked Checker::run() {
 }
 
 Reader Checker::reader(text::FileId file, std::vector<diagnostics::Diagnostic>& out) {
-    return Reader{model(), file, workspace_.sources[file], workspace_.trees[file], out};
+    return Reader{model(), file, workspace_.sources[file], *workspace_.trees[file], out};
 }
 
 void Checker::look_for_the_hidden() {

@@ -60,7 +60,7 @@ class Definer {
             for (const auto& block : outline->blocks) room.add(block.block, block.mixes);
             return;
         }
-        const auto& tree = workspace_.trees[file];
+        const auto& tree = *workspace_.trees[file];
         for (const auto heading : tree.headings) {
             const auto block = std::get<syntax::Heading>(tree.statements[heading].node).block;
             room.add(block, block == SyntaxBlock::recipe);
@@ -76,7 +76,7 @@ class Definer {
         if (const auto* outline = workspace_.outline(file))
             cut(*outline);
         else
-            cut(syntax::outline_of(workspace_.trees[file]));
+            cut(syntax::outline_of(*workspace_.trees[file]));
     }
 
     [[nodiscard]] FileBegin here() const {

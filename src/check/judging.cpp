@@ -26,7 +26,7 @@ std::vector<Accepted> Judging::judge(const Group& group, std::span<std::vector<C
 }
 
 Reader Judging::reader(text::FileId file, std::vector<diagnostics::Diagnostic>& out) const {
-    return Reader{model_, file, workspace_.sources[file], workspace_.trees[file], out};
+    return Reader{model_, file, workspace_.sources[file], *workspace_.trees[file], out};
 }
 
 void Judging::find_open_amounts(const Recipe& recipe, std::vector<diagnostics::Diagnostic>& out) {

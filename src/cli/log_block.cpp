@@ -37,9 +37,9 @@ std::vector<LogBlock> log_blocks(const Loaded& loaded, const std::optional<std::
     std::vector<LogBlock> blocks;
     for (auto id = static_cast<text::FileId>(loaded.built_in); id < loaded.asked; ++id) {
         if (file && !is_that_file(loaded, id, *file)) continue;
-        for (const auto heading : loaded.trees[id].headings)
-            if (is_log(loaded.trees[id], heading))
-                blocks.push_back({id, heading, last_statement(loaded.trees[id], heading), nullptr});
+        for (const auto heading : loaded.trees[id]->headings)
+            if (is_log(*loaded.trees[id], heading))
+                blocks.push_back({id, heading, last_statement(*loaded.trees[id], heading), nullptr});
     }
     return blocks;
 }
@@ -65,7 +65,7 @@ struct LineAt {
 
 LineAt line_at(const Loaded& loaded, const LogBlock& block, std::uint32_t statement) {
     const std::string& bytes = loaded.sources[block.file].bytes;
-    const auto offset = loaded.trees[block.file].statements[statement].span.begin;
+    const auto offset = loaded.trees[block.file]->statements[statement].span.begin;
     const auto before = bytes.find_last_of("\r\n", offset);
     return {before == std::string::npos ? 0 : before + 1, std::min(bytes.find_first_of("\r\n", offset), bytes.size())};
 }
@@ -103,7 +103,7 @@ LogBlock find_log_block(const Loaded& loaded, const std::optional<std::string>& 
 std::string laid_out(const Loaded& loaded, const LogBlock& block, const NewLine& line) {
     std::string indent = "    ";
     std::size_t verb_at = 0, rest_at = 0;
-    if (std::holds_alternative<syntax::LogEntry>(loaded.trees[block.file].statements[block.last].node)) {
+    if (std::holds_alternative<syntax::LogEntry>(loaded.trees[block.file]->statements[block.last].node)) {
         const LineAt at = line_at(loaded, block, block.last);
         const auto model = std::string_view(loaded.sources[block.file].bytes).substr(at.begin, at.end - at.begin);
         const std::size_t date_at = after_blanks(model, 0);

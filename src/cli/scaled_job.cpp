@@ -72,7 +72,7 @@ Outcome scaled_job(const Call& call) {
     add_substitutions(call, loaded, whole(loaded, meant), request);
     const text::FileId file = recipe.place.file;
     const auto scaled_by = [&](const quantity::Exact& by, const std::vector<plan::Rewriting>& lines) {
-        return emit::scaled_text(loaded.sources[file], loaded.trees[file], recipe.place.statement, by, lines);
+        return emit::scaled_text(loaded.sources[file], *loaded.trees[file], recipe.place.statement, by, lines);
     };
     const std::string text = scaled_by(common_factor(loaded, meant, request), rewritings(loaded, request));
     if (loose_numbers(text) > loose_numbers(scaled_by(1, {})))

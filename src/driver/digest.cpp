@@ -33,7 +33,7 @@ std::string plain(std::string_view text) {
 std::string digest_of(const Loaded& loaded, check::Id recipe) {
     const check::Place& place = loaded.checked.model.recipes[recipe].place;
     const text::Source& source = loaded.sources[place.file];
-    const syntax::Tree& tree = loaded.trees[place.file];
+    const syntax::Tree& tree = *loaded.trees[place.file];
     const std::size_t begin = tree.statements[place.statement].span.begin;
     const std::string text =
         plain(std::string_view(source.bytes).substr(begin, end_of(tree, source, place.statement) - begin));

@@ -110,31 +110,43 @@ void check_all(Read& read, const Outlines& outlines) {
     diagnostics::sort_and_settle(all);
 }
 
-}  // namespace
-
-Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Load how) {
-    Read read;
-    for (const text::Source& source : library()) take(read, {source, std::nullopt});
-    read.loaded.built_in = read.loaded.sources.size();
-    for (RecipeFile& file : files) take(read, std::move(file));
-    read.loaded.asked = read.loaded.sources.size();
-    for (text::Source& source : asked) take(read, {std::move(source), std::nullopt});
-
-    check_all(read, parse_all(read, how));
-    return std::move(read.loaded);
-}
-
-std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked, Load how) {
+std::variant<std::vector<RecipeFile>, Trouble> read_folder(const std::filesystem::path& folder) {
     auto paths = recipe_files(folder);
     if (auto* trouble = std::get_if<Trouble>(&paths)) return std::move(*trouble);
     auto readings = read_all(folder, std::get<0>(paths));
     if (auto* trouble = std::get_if<Trouble>(&readings)) return std::move(*trouble);
     std::vector<RecipeFile> files;
+    files.reserve(std::get<0>(readings).size());
     for (Reading& reading : std::get<0>(readings)) {
         if (auto* trouble = std::get_if<Trouble>(&reading)) return std::move(*trouble);
         files.push_back(std::move(std::get<RecipeFile>(reading)));
     }
-    return load(std::move(files), std::move(asked), how);
+    return files;
+}
+
+Read taken(std::vector<RecipeFile> files, std::vector<text::Source> asked) {
+    Read read;
+    read.loaded.sources.reserve(library().size() + files.size() + asked.size());
+    for (const text::Source& source : library()) take(read, {source, std::nullopt});
+    read.loaded.built_in = read.loaded.sources.size();
+    for (RecipeFile& file : files) take(read, std::move(file));
+    read.loaded.asked = read.loaded.sources.size();
+    for (text::Source& source : asked) take(read, {std::move(source), std::nullopt});
+    return read;
+}
+
+}  // namespace
+
+Loaded load(std::vector<RecipeFile> files, std::vector<text::Source> asked, Load how) {
+    Read read = taken(std::move(files), std::move(asked));
+    check_all(read, parse_all(read, how));
+    return std::move(read.loaded);
+}
+
+std::variant<Loaded, Trouble> load(const std::filesystem::path& folder, std::vector<text::Source> asked, Load how) {
+    auto files = read_folder(folder);
+    if (auto* trouble = std::get_if<Trouble>(&files)) return std::move(*trouble);
+    return load(std::move(std::get<0>(files)), std::move(asked), how);
 }
 
 }  // namespace scruple::driver

@@ -22,7 +22,7 @@ bool is_meant(const Side& side, const check::Recipe& recipe) {
 
 /// From a heading to the next one; how wide the columns are says nothing.
 void add_block(const Loaded& loaded, const check::Place& place, std::string& text) {
-    const auto& statements = loaded.trees[place.file].statements;
+    const auto& statements = loaded.trees[place.file]->statements;
     for (std::size_t i = place.statement; i < statements.size(); ++i) {
         if (i > place.statement && std::holds_alternative<syntax::Heading>(statements[i].node)) return;
         if (std::holds_alternative<syntax::CommentOnly>(statements[i].node)) continue;

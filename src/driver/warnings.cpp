@@ -41,8 +41,8 @@ template <class Wanted>
 std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wanted wanted) {
     const auto& solution = loaded.checked.model.sections[section];
     const auto& recipe = loaded.checked.model.recipes[solution.recipe];
-    const auto of_solution = block_at(loaded.trees[solution.place.file], solution.place.statement);
-    const auto of_recipe = block_at(loaded.trees[recipe.place.file], recipe.place.statement);
+    const auto of_solution = block_at(*loaded.trees[solution.place.file], solution.place.statement);
+    const auto of_recipe = block_at(*loaded.trees[recipe.place.file], recipe.place.statement);
     std::vector<plan::Warning> found;
     for (const auto& diagnostic : loaded.checked.diagnostics) {
         if (!wanted(diagnostics::info(diagnostic.kind))) continue;

@@ -39,7 +39,7 @@ std::string as_source(std::string_view bytes) {
 
 int main(int, char** words) {
     const auto& sources = driver::library();
-    std::vector<syntax::Tree> trees;
+    std::vector<syntax::SharedTree> trees;
     trees.reserve(sources.size());
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);

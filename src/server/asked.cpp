@@ -44,7 +44,7 @@ const Occurrence* occurrence_at(const File& file, std::uint32_t offset) {
 
 syntax::Index statement_at(const File& file, const Positions& positions, std::uint32_t offset) {
     const text::Span line = positions.line(positions.position(offset).line);
-    const auto& statements = file.tree.statements;
+    const auto& statements = file.tree->statements;
     for (syntax::Index i = 0; i < statements.size(); ++i)
         if (statements[i].span.begin >= line.begin && statements[i].span.begin <= line.end &&
             !std::holds_alternative<syntax::CommentOnly>(statements[i].node))
@@ -54,8 +54,8 @@ syntax::Index statement_at(const File& file, const Positions& positions, std::ui
 
 syntax::Index heading_above(const File& file, std::uint32_t offset) {
     syntax::Index found = syntax::nowhere;
-    for (const syntax::Index heading : file.tree.headings)
-        if (file.tree.statements[heading].span.begin <= offset) found = heading;
+    for (const syntax::Index heading : file.tree->headings)
+        if (file.tree->statements[heading].span.begin <= offset) found = heading;
     return found;
 }
 

@@ -15,7 +15,7 @@ namespace scruple::server {
 struct File {
     text::Source source{};
     std::string uri{};  ///< empty for the library, which is in no file
-    syntax::Tree tree{};
+    syntax::SharedTree tree{};
     std::optional<diagnostics::Diagnostic> fault{};  ///< then there is no tree
     Names names{};
     std::string whole{};  ///< where there is a fault: the text as the editor has it, all of it

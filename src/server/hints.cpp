@@ -34,7 +34,7 @@ class Hints {
     }
 
     void put(std::uint32_t statement, const std::string& label) {
-        const auto& statements = about_.file->tree.statements;
+        const auto& statements = about_.file->tree->statements;
         if (label.empty() || statement >= statements.size()) return;
         const std::uint32_t end = statements[statement].span.end;
         if (end < wanted_.begin || end > wanted_.end) return;

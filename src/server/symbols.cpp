@@ -51,7 +51,7 @@ bool is_within_a_recipe(Block block) {
 
 class Outline {
   public:
-    explicit Outline(const Asked& about) : about_(about), tree_(about.file->tree) {}
+    explicit Outline(const Asked& about) : about_(about), tree_(*about.file->tree) {}
 
     Json all() {
         for (std::size_t i = 0; i < tree_.headings.size(); ++i) add(i);
@@ -131,7 +131,7 @@ Json folding(Workspace& workspace, const Json& params) {
             for (const Json& child : symbol.at("children")) fold_symbol(child);
     }
     std::optional<std::size_t> first, last;
-    for (const syntax::Statement& statement : about.file->tree.statements) {
+    for (const syntax::Statement& statement : about.file->tree->statements) {
         const bool comment = std::holds_alternative<syntax::CommentOnly>(statement.node);
         const std::size_t line =
             about.positions.position(comment ? statement.comment.begin : statement.span.begin).line;

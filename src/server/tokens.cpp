@@ -21,7 +21,7 @@ struct Token {
 
 class Tokens {
   public:
-    explicit Tokens(const File& file) : file_(file), tree_(file.tree) {}
+    explicit Tokens(const File& file) : file_(file), tree_(*file.tree) {}
 
     std::vector<Token> all() {
         for (const Statement& statement : tree_.statements) add(statement);

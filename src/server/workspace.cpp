@@ -58,7 +58,7 @@ std::string Workspace::read(const std::filesystem::path& folder) {
         if (known) continue;
         File& file = *files_[numbers.back()];
         file.tree = std::move(all.trees[i]);
-        file.names = names_of(file.source, file.tree);
+        file.names = names_of(file.source, *file.tree);
         index_.add(numbers.back(), file.names);
     }
     for (diagnostics::Diagnostic& d : all.checked.diagnostics) {
@@ -86,7 +86,7 @@ std::optional<FileNumber> Workspace::find(const std::string& path) const {
 void Workspace::parse(FileNumber number) {
     File& file = *files_[number];
     file.tree = file.fault ? syntax::Tree{} : syntax::parse(file.source);
-    file.names = names_of(file.source, file.tree);
+    file.names = names_of(file.source, *file.tree);
     index_.add(number, file.names);
 }
 

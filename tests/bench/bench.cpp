@@ -25,8 +25,8 @@ using namespace scruple;
 constexpr std::size_t files_at_a_time = 8;
 
 /// Files beside one another, as the driver reads them.
-std::vector<syntax::Tree> parse_all(std::span<const text::Source> sources, unsigned workers) {
-    std::vector<syntax::Tree> trees(sources.size());
+std::vector<syntax::SharedTree> parse_all(std::span<const text::Source> sources, unsigned workers) {
+    std::vector<syntax::SharedTree> trees(sources.size());
     text::side_by_side(sources.size(), workers, files_at_a_time,
                        [&](std::size_t i, unsigned) { trees[i] = syntax::parse(sources[i]); });
     return trees;
@@ -70,7 +70,7 @@ void parse_and_check(benchmark::State& state) {
     const Loaded loaded(static_cast<std::size_t>(state.range(0)));
     const auto workers = static_cast<unsigned>(state.range(1));
     for (auto _ : state) {
-        const std::vector<syntax::Tree> no_trees(loaded.sources.size());
+        const std::vector<syntax::SharedTree> no_trees(loaded.sources.size());
         std::vector<std::optional<syntax::Outline>> outlines(loaded.sources.size());
         text::side_by_side(loaded.workspace.recipes.size(), workers, files_at_a_time, [&](std::size_t i, unsigned) {
             outlines[loaded.built_in + i] = syntax::outline(loaded.sources[loaded.built_in + i]);
@@ -87,7 +87,7 @@ void parse_and_model(benchmark::State& state) {
     const Loaded loaded(static_cast<std::size_t>(state.range(0)));
     const auto workers = static_cast<unsigned>(state.range(1));
     for (auto _ : state) {
-        std::vector<syntax::Tree> trees(loaded.built_in);
+        std::vector<syntax::SharedTree> trees(loaded.built_in);
         std::ranges::move(parse_all(std::span(loaded.sources).subspan(loaded.built_in), workers),
                           std::back_inserter(trees));
         const auto checked = check::check_behind(check::unpacked(loaded.packed, loaded.sources),

@@ -39,9 +39,8 @@ int main() {
     const auto built_in = sources.size();
     const auto workspace = bench::generate(10000);
     sources.insert(sources.end(), workspace.recipes.begin(), workspace.recipes.end());
-    std::vector<syntax::Tree> trees;
+    std::vector<syntax::SharedTree> trees;
     for (std::size_t i = 0; i < built_in; ++i) trees.push_back(syntax::parse(sources[i]));
-    trees.resize(sources.size());
     const auto bytes = static_cast<double>(workspace.bytes);
     const auto print = [&](const char* what, std::size_t count) {
         std::printf("%-36s %8.2f bytes\n", what, static_cast<double>(count) / bytes);
@@ -51,6 +50,7 @@ int main() {
     const std::size_t before = held;
     most = before;
     {
+        trees.resize(sources.size());
         std::vector<std::optional<syntax::Outline>> outlines(sources.size());
         for (auto i = built_in; i < sources.size(); ++i) outlines[i] = syntax::outline(sources[i]);
         print("outlines, a byte of text", held - before);

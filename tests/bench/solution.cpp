@@ -22,7 +22,7 @@ check::Content content(const check::Model& model, const char* name, double mol_p
 
 void solve_ph(benchmark::State& state, bool with_range) {
     const auto sources = bench::library();
-    std::vector<syntax::Tree> trees;
+    std::vector<syntax::SharedTree> trees;
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);
     const auto& model = checked.model;

@@ -68,7 +68,7 @@ Outcome outcome_of(const check::Checked& checked) {
 TEST_CASE("whatever was checked before, a workspace is checked as if it were the first") {
     const test::Workspace library;
     auto sources = library.sources();
-    std::vector<syntax::Tree> trees;
+    std::vector<syntax::SharedTree> trees;
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto built_in = sources.size();
     check::Rechecker rechecker({sources, trees, built_in});

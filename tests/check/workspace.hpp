@@ -37,7 +37,7 @@ class Workspace {
 
   private:
     std::vector<text::Source> sources_;
-    std::vector<syntax::Tree> trees_;
+    std::vector<syntax::SharedTree> trees_;
     std::size_t built_in_ = 0;
     check::Checked checked_;
 };

@@ -36,7 +36,7 @@ std::vector<std::string> told(const driver::Loaded& all) {
 
 TEST_CASE("what was packed when the program was built is what checking the library gives") {
     const auto& sources = driver::library();
-    std::vector<syntax::Tree> trees;
+    std::vector<syntax::SharedTree> trees;
     for (const auto& source : sources) trees.push_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);
     for (const auto& fault : checked.diagnostics) FAIL_CHECK(fault.message);
@@ -49,15 +49,15 @@ TEST_CASE("what was packed when the program was built is what checking the libra
 TEST_CASE("a workspace is told the same whether its library comes packed or is read with it") {
     const auto without = loaded({with_faults});
     const auto with = loaded({with_faults, with_a_chemical});
-    CHECK(without.trees.front().statements.empty());
-    CHECK_FALSE(with.trees.front().statements.empty());
+    CHECK(without.trees.front()->statements.empty());
+    CHECK_FALSE(with.trees.front()->statements.empty());
     CHECK(told(without).size() > 2);
     CHECK(told(without) == told(with));
 }
 
 TEST_CASE("a library is packed that holds nothing but what libraries do") {
     const std::vector<text::Source> sources{{"reed.scruple", "supplier Kiln Lane\n    postage   5 EUR\n"}};
-    const std::vector trees{syntax::parse(sources.front())};
+    const std::vector trees{syntax::SharedTree(syntax::parse(sources.front()))};
     const auto checked = check::check({sources, trees, 1}, 1);
     CHECK_THROWS_AS((void)check::packed(checked.model, sources), std::logic_error);
 }

@@ -79,7 +79,7 @@ TEST_CASE("files of recipes alone are checked in passing, others keep their tree
     const auto& all = std::get<Loaded>(result);
     std::vector<std::string> with_tree;
     for (std::size_t i = all.built_in; i < all.trees.size(); ++i)
-        if (!all.trees[i].statements.empty()) with_tree.push_back(all.sources[i].path);
+        if (!all.trees[i]->statements.empty()) with_tree.push_back(all.sources[i].path);
     REQUIRE(with_tree.size() == 1);
     CHECK(with_tree[0].ends_with("log.scruple"));
     REQUIRE(all.checked.diagnostics.size() == kept.checked.diagnostics.size());

@@ -17,8 +17,8 @@ using namespace scruple;
 
 constexpr int most_rounds = 6;
 
-std::vector<syntax::Tree> parsed(const std::vector<text::Source>& sources) {
-    std::vector<syntax::Tree> trees;
+std::vector<syntax::SharedTree> parsed(const std::vector<text::Source>& sources) {
+    std::vector<syntax::SharedTree> trees;
     for (const text::Source& source : sources) trees.push_back(syntax::parse(source));
     return trees;
 }

@@ -27,14 +27,14 @@ class Workspace {
     [[nodiscard]] const Loaded& loaded() const { return loaded_; }
     [[nodiscard]] scruple::check::Model& model() { return loaded_.checked.model; }
     [[nodiscard]] const scruple::text::Source& source() const { return loaded_.sources.back(); }
-    [[nodiscard]] const scruple::syntax::Tree& tree() const { return loaded_.trees.back(); }
+    [[nodiscard]] const scruple::syntax::Tree& tree() const { return *loaded_.trees.back(); }
 
   private:
     [[nodiscard]] std::string without_errors() const;
 
     Loaded loaded_;
     std::vector<scruple::text::Source> library_;
-    std::vector<scruple::syntax::Tree> library_trees_;
+    std::vector<scruple::syntax::SharedTree> library_trees_;
     scruple::check::Rechecker rechecker_;
     scruple::check::Checked* last_ = nullptr;  ///< of the rechecker, lent to `loaded_`
 };

@@ -101,7 +101,7 @@ class Workspace {
     }
 
     std::array<text::Source, 2> sources_;
-    std::vector<syntax::Tree> trees_;
+    std::vector<syntax::SharedTree> trees_;
     check::Checked checked_;
 };
 

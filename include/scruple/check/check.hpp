@@ -14,7 +14,7 @@ namespace scruple::check {
 /// library that ships with the program; a user's block of the same name overrides one of its blocks.
 struct Workspace {
     std::span<const text::Source> sources;
-    std::span<const syntax::Tree> trees;
+    std::span<const syntax::SharedTree> trees;
     std::size_t built_in = 0;
     /// For whoever wants to know what is wrong, and not the model: files that are checked *in passing*, by outlines in
     /// place of trees. Such a file is parsed, read and judged while it is at hand, and let go at once, so that the

@@ -55,7 +55,7 @@ enum class Load : std::uint8_t { whole, in_passing };
 /// the files, then what was asked. May be moved; the model's views follow.
 struct Loaded {
     std::vector<text::Source> sources;
-    std::vector<syntax::Tree> trees;  ///< empty ones of files that were checked in passing
+    std::vector<syntax::SharedTree> trees;  ///< empty ones of files that were checked in passing
     std::size_t built_in = 0;
     std::size_t asked = 0;  ///< index of the first source that was asked
     check::Checked checked;

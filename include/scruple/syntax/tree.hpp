@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <span>
 #include <variant>
 #include <vector>
@@ -453,6 +454,23 @@ struct Tree {
     [[nodiscard]] static std::span<const T> run(const std::vector<T>& all, Slice slice) {
         return std::span(all).subspan(slice.first, slice.count);
     }
+};
+
+/// A tree that is not changed any more, or an empty one: of two words, and copied as fast.
+class SharedTree {
+  public:
+    SharedTree() = default;
+    SharedTree(Tree tree)  // NOLINT(google-explicit-constructor)
+        : tree_(std::make_shared<const Tree>(std::move(tree))) {}
+
+    const Tree& operator*() const {
+        static const Tree empty;
+        return tree_ ? *tree_ : empty;
+    }
+    const Tree* operator->() const { return &**this; }
+
+  private:
+    std::shared_ptr<const Tree> tree_;
 };
 
 }  // namespace scruple::syntax
