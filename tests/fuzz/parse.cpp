@@ -29,7 +29,9 @@ std::string tidied(const text::Source& source) {
     return emit::tidy_text(source, syntax::parse(source));
 }
 
+/// Nor the byte order mark.
 std::string without_blanks(std::string text) {
+    if (text.starts_with("\uFEFF")) text.erase(0, 3);
     for (std::size_t at = text.find("\u00A0"); at != std::string::npos; at = text.find("\u00A0", at)) text.erase(at, 2);
     std::erase_if(text, [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; });
     return text;
