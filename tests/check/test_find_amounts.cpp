@@ -118,3 +118,11 @@ TEST_CASE("what cannot be met is said, with how near it comes") {
     check_text(workspace, "water 800 ml\nboric acid ? g\nborax (decahydrate) ? g\nwater to make 1 l\nexpect pH 9\n");
     CHECK(reports(workspace, Kind::amount_left_open));
 }
+
+TEST_CASE("a large amount is found to six digits, too") {
+    test::Workspace workspace;
+    check_text(workspace,
+               "water 10000 l\nsodium sulfite (anhydrous) ?\nwater to make 30000 l\n"
+               "expect sodium sulfite (anhydrous) 41.1523 g/l\n");
+    CHECK(amount(workspace, 1) == doctest::Approx(1234570));
+}
