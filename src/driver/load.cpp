@@ -74,18 +74,20 @@ void take(Read& read, RecipeFile file) {
 
 using Outlines = std::vector<std::optional<syntax::Outline>>;
 
-/// All but the library. In passing, files of nothing but recipes are outlined only.
+/// All but the library. In passing, files of nothing but recipes are outlined only; of little, that costs more than it
+/// saves.
 Outlines parse_all(Read& read, Load how) {
     Loaded& loaded = read.loaded;
     loaded.trees.resize(loaded.sources.size());
-    Outlines outlines(how == Load::whole ? 0 : loaded.sources.size());
     const auto files = std::span(loaded.sources).subspan(loaded.built_in);
     std::size_t bytes = 0;
     for (const text::Source& file : files) bytes += file.bytes.size();
-    each_side_by_side(files.size(), bytes < few_bytes, [&](std::size_t i) {
+    const bool is_little = bytes < few_bytes;
+    Outlines outlines(how == Load::whole || is_little ? 0 : loaded.sources.size());
+    each_side_by_side(files.size(), is_little, [&](std::size_t i) {
         i += loaded.built_in;
         if (read.faulty[i]) return;
-        if (how == Load::in_passing) {
+        if (!outlines.empty()) {
             auto outline = syntax::outline(loaded.sources[i]);
             if (syntax::has_recipes_only(outline)) outlines[i] = std::move(outline);
         }

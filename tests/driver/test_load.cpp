@@ -71,7 +71,8 @@ TEST_CASE("files of recipes alone are checked in passing, others keep their tree
     const Folder folder;
     for (int i = 100; i < 400; ++i) {
         const auto name = std::to_string(i);
-        folder.put("r" + name + ".scruple", "recipe R" + name + "\nwater 1 l\nR" + std::to_string(i + 1) + " 1 ml\n");
+        folder.put("r" + name + ".scruple", "recipe R" + name + "\nwater 1 l\nR" + std::to_string(i + 1) + " 1 ml\n" +
+                                                "# " + std::string(300, '.'));
     }
     folder.put("log.scruple", "log\n2026-11-02 mixed R100 1 l\n2026-11-03 discarded R100 1 l of 2026-11-01\n");
     const Loaded kept = loaded(folder);

@@ -82,6 +82,16 @@ TEST_CASE("the outline of every recipe file here is that of its tree, with any l
     CHECK(files > 150);
 }
 
+TEST_CASE("a bad heading is one in the outline too, and what only begins like one is none") {
+    for (const char* line : {"part A and B", "part", "bath 5 ml", "part A 5 ml", "working 100 ml", "log on", "recipe",
+                             "conversion of", "conversion of water 5 g", "part \"A B\"", "replenisher, strong"})
+        check_outline(std::string("recipe Heron\n") + line + "\nwater 1 l\n");
+    const text::Source source{"a.scruple", "recipe Heron\npart A and B\n"};
+    const auto outline = syntax::outline(source);
+    REQUIRE(outline.blocks.size() == 2);
+    CHECK(outline.blocks[1].bad);
+}
+
 TEST_CASE("a heading past the longest line is none, in the outline either") {
     for (const auto length : {syntax::longest_line, syntax::longest_line + 1})
         check_outline("recipe " + std::string(length - 7, 'x') + "\nwater 1 l\n");
