@@ -41,7 +41,7 @@ int main(int, char** words) {
     const auto& sources = driver::library();
     std::vector<syntax::SharedTree> trees;
     trees.reserve(sources.size());
-    for (const auto& source : sources) trees.push_back(syntax::parse(source));
+    for (const auto& source : sources) trees.emplace_back(syntax::parse(source));
     const auto checked = check::check({sources, trees, sources.size()}, 1);
     if (!checked.diagnostics.empty()) {
         std::fputs(diagnostics::as_text(checked.diagnostics, sources, {}).c_str(), stderr);

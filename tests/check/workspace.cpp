@@ -42,9 +42,24 @@ const check::Checked& Workspace::check(unsigned workers) {
     return checked_;
 }
 
-const check::Checked& Workspace::check_in_passing(unsigned workers) {
+const std::vector<diagnostics::Diagnostic>& Workspace::recheck(std::span<const syntax::SharedTree> trees,
+                                                               const Outlines& outlines, unsigned workers) {
+    if (!rechecker_) {
+        const auto library = static_cast<std::ptrdiff_t>(built_in_);
+        rechecker_.emplace(check::Workspace{std::span(sources_.begin(), sources_.begin() + library),
+                                            std::span(trees_.begin(), trees_.begin() + library), built_in_});
+    }
     checked_ = {};
-    std::vector<std::optional<syntax::Outline>> outlines(sources_.size());
+    checked_.diagnostics = rechecker_->check({sources_, trees, built_in_, outlines}, workers).diagnostics;
+    return checked_.diagnostics;
+}
+
+const std::vector<diagnostics::Diagnostic>& Workspace::check_again(unsigned workers) {
+    return recheck(trees_, {}, workers);
+}
+
+const std::vector<diagnostics::Diagnostic>& Workspace::check_in_passing(unsigned workers) {
+    Outlines outlines(sources_.size());
     auto trees = trees_;
     for (std::size_t file = built_in_; file < sources_.size(); ++file) {
         auto outline = syntax::outline(sources_[file]);
@@ -52,8 +67,7 @@ const check::Checked& Workspace::check_in_passing(unsigned workers) {
         outlines[file] = std::move(outline);
         trees[file] = {};
     }
-    checked_ = check::check({sources_, trees, built_in_, outlines}, workers);
-    return checked_;
+    return recheck(trees, outlines, workers);
 }
 
 std::vector<std::string> recipe_files_in(const std::string& folder) {

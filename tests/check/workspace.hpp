@@ -2,6 +2,8 @@
 // A workspace to check: the built-in library, and recipe text after it.
 #pragma once
 
+#include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -27,8 +29,10 @@ class Workspace {
     [[nodiscard]] std::size_t added() const { return sources_.size() - built_in_; }
 
     const check::Checked& check(unsigned workers = 1);
-    /// The same, with all files in passing that can be. The model has names only.
-    const check::Checked& check_in_passing(unsigned workers = 1);
+    /// What is wrong, without a model, and with the library checked once for all that are checked so; the same with all
+    /// files in passing that can be.
+    const std::vector<diagnostics::Diagnostic>& check_again(unsigned workers = 1);
+    const std::vector<diagnostics::Diagnostic>& check_in_passing(unsigned workers = 1);
 
     [[nodiscard]] const check::Model& model() const { return checked_.model; }
     [[nodiscard]] const std::vector<diagnostics::Diagnostic>& diagnostics() const { return checked_.diagnostics; }
@@ -36,10 +40,16 @@ class Workspace {
     [[nodiscard]] bool is_library(text::FileId file) const { return file < built_in_; }
 
   private:
+    using Outlines = std::vector<std::optional<syntax::Outline>>;
+
+    const std::vector<diagnostics::Diagnostic>& recheck(std::span<const syntax::SharedTree> trees,
+                                                        const Outlines& outlines, unsigned workers);
+
     std::vector<text::Source> sources_;
     std::vector<syntax::SharedTree> trees_;
     std::size_t built_in_ = 0;
     check::Checked checked_;
+    std::optional<check::Rechecker> rechecker_;
 };
 
 /// All files *.scruple of a folder under the project root, by name.
