@@ -149,8 +149,7 @@ class Judge {
     void take_from_parts(Id solution) {
         for (const auto& part : parts_of(model_.sections[solution])) {
             const auto met = met_.find(part.solution);
-            if (met != met_.end() && part.solution != solution)
-                met_[solution].insert(met->second.begin(), met->second.end());
+            if (met != met_.end()) met_[solution].insert(met->second.begin(), met->second.end());
         }
     }
 
