@@ -10,11 +10,7 @@ namespace {
 
 using diagnostics::Kind;
 using SyntaxBlock = syntax::Block;
-
-bool is_of_recipe(SyntaxBlock block) {
-    return block == SyntaxBlock::part || block == SyntaxBlock::bath || block == SyntaxBlock::working ||
-           block == SyntaxBlock::replenisher;
-}
+using syntax::is_of_recipe;
 
 class Definer {
   public:

@@ -111,11 +111,13 @@ Outline outline_of(const Tree& tree) {
     return outline;
 }
 
+bool is_of_recipe(Block block) {
+    return block == Block::part || block == Block::bath || block == Block::working || block == Block::replenisher;
+}
+
 bool has_recipes_only(const Outline& outline) {
-    constexpr Block of_recipes[] = {Block::recipe, Block::part, Block::bath, Block::working, Block::replenisher};
-    return std::ranges::all_of(outline.blocks, [&](const OutlinedBlock& it) {
-        return std::ranges::find(of_recipes, it.block) != std::end(of_recipes);
-    });
+    return std::ranges::all_of(
+        outline.blocks, [](const OutlinedBlock& it) { return it.block == Block::recipe || is_of_recipe(it.block); });
 }
 
 }  // namespace scruple::syntax

@@ -148,8 +148,7 @@ void add_scattered(test::Workspace& workspace, const std::string& path) {
     std::vector<std::size_t> cuts{0};
     const auto outline = syntax::outline(whole);
     for (const auto& block : outline.blocks)
-        if (block.block < syntax::Block::part || block.block > syntax::Block::replenisher)
-            cuts.push_back(whole.bytes.rfind('\n', block.span.begin) + 1);
+        if (!syntax::is_of_recipe(block.block)) cuts.push_back(whole.bytes.rfind('\n', block.span.begin) + 1);
     cuts.push_back(whole.bytes.size());
     for (std::size_t i = 1; i < cuts.size(); ++i) {
         const auto name = path.substr(0, path.size() - 8) + "-" + std::to_string(i) + ".scruple";

@@ -29,6 +29,8 @@ struct Outline {
 [[nodiscard]] Outline outline(const text::Source& source);
 [[nodiscard]] Outline outline_of(const Tree& tree);
 
+/// Whether it is a solution of the recipe above it: a part, a bath, a working solution, a replenisher.
+[[nodiscard]] bool is_of_recipe(Block block);
 /// Whether all that stands under headings is recipes and their solutions.
 [[nodiscard]] bool has_recipes_only(const Outline& outline);
 
