@@ -120,4 +120,13 @@ std::vector<Content> contents(const Model& model, Id section, std::size_t varian
     return ContentsTable(model, variant, section, batch).of(section).contents;
 }
 
+std::vector<std::vector<Content>> contents_of_each(const Model& model, const std::vector<Id>& sections,
+                                                   std::size_t variant) {
+    ContentsTable table(model, variant);
+    std::vector<std::vector<Content>> each;
+    each.reserve(sections.size());
+    for (const Id section : sections) each.push_back(table.of(section).contents);
+    return each;
+}
+
 }  // namespace scruple::check

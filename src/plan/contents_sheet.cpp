@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <utility>
 
 #include "card_facts.hpp"
 #include "settle.hpp"
@@ -75,26 +77,41 @@ class Comparison {
           own_(totals_.of(contents_)) {}
 
     [[nodiscard]] std::vector<SameSolution> same() const {
-        std::vector<SameSolution> found;
-        if (own_.empty()) return found;
-        for (Id other = 0; other < model_.sections.size(); ++other) {
-            const Id recipe = model_.sections[other].recipe;
-            if (recipe == check::none || model_.recipes[recipe].built_in) continue;
-            const std::size_t variants = check::variants_of(model_, model_.sections[other]);
-            for (std::size_t variant = 0; variant < variants; ++variant) compare(other, variant, found);
+        std::map<std::pair<Id, std::size_t>, SameSolution> found;
+        for (std::size_t variant = 0; !own_.empty(); ++variant) {
+            const auto others = mixed_in(variant);
+            if (others.empty()) break;
+            const auto contents = check::contents_of_each(model_, others, variant);
+            for (std::size_t i = 0; i < others.size(); ++i)
+                if (auto same = compared(others[i], variant, contents[i]))
+                    found.emplace(std::pair(others[i], variant), *std::move(same));
         }
-        return found;
+        std::vector<SameSolution> in_order;
+        in_order.reserve(found.size());
+        for (auto& [place, same] : found) in_order.push_back(std::move(same));
+        return in_order;
     }
 
   private:
-    void compare(Id other, std::size_t variant, std::vector<SameSolution>& found) const {
-        if (other == section_ && variant == variant_) return;
-        const auto contents = check::contents(model_, other, variant);
+    /// Solutions of the workspace that have so many variants.
+    [[nodiscard]] std::vector<Id> mixed_in(std::size_t variant) const {
+        std::vector<Id> sections;
+        for (Id id = 0; id < model_.sections.size(); ++id) {
+            const check::Section& section = model_.sections[id];
+            if (section.recipe == check::none || model_.recipes[section.recipe].built_in) continue;
+            if (variant < check::variants_of(model_, section)) sections.push_back(id);
+        }
+        return sections;
+    }
+
+    [[nodiscard]] std::optional<SameSolution> compared(Id other, std::size_t variant,
+                                                       const std::vector<Content>& contents) const {
+        if (other == section_ && variant == variant_) return std::nullopt;
         const auto apart = percent_apart(own_, totals_.of(contents));
-        if (!apart || *apart > most_percent_apart) return;
+        if (!apart || *apart > most_percent_apart) return std::nullopt;
         const std::string name = variant_name(model_, other, variant);
-        found.push_back({check::shown_name(model_, other) + (name.empty() ? "" : ", variant " + name), *apart,
-                         of_the_same_chemicals(contents_, contents)});
+        return SameSolution{check::shown_name(model_, other) + (name.empty() ? "" : ", variant " + name), *apart,
+                            of_the_same_chemicals(contents_, contents)};
     }
 
     const Model& model_;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <unordered_map>
 
 #include "bottle_rack.hpp"
 #include "capacity.hpp"
@@ -81,7 +82,10 @@ class MixingAround {
         std::vector<Id> baths;
         baths.reserve(task.wanted.size());
         for (const auto& bath : task.wanted) baths.push_back(bath.solution);
-        for (const Id solution : in_order_of_making(task.model, baths)) made_.push_back(looked_up(solution));
+        for (const Id solution : in_order_of_making(task.model, baths)) {
+            places_.emplace(solution, made_.size());
+            made_.push_back(looked_up(solution));
+        }
         for (const auto& bath : task.wanted) {
             Made& made = made_of(bath.solution);
             made.needed = bath.by_day;
@@ -122,9 +126,7 @@ class MixingAround {
         return made;
     }
 
-    Made& made_of(Id solution) {
-        return *std::ranges::find_if(made_, [&](const Made& made) { return made.mixed.solution == solution; });
-    }
+    Made& made_of(Id solution) { return made_[places_.at(solution)]; }
 
     /// Whether the days on which it is mixed are looked for together with those of others.
     static bool is_scheduled(const Made& made) { return made.mixed.keeps && made.mixed.weighed; }
@@ -239,6 +241,7 @@ class MixingAround {
     const PutOff& put_off_;
     HeldBatches on_hand_;
     std::vector<Made> made_;
+    std::unordered_map<Id, std::size_t> places_;  ///< in made_
     MixAttempt attempt_;
 };
 

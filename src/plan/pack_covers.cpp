@@ -2,6 +2,8 @@
 #include "pack_covers.hpp"
 
 #include <algorithm>
+#include <numeric>
+#include <tuple>
 
 namespace scruple::plan {
 
@@ -17,17 +19,21 @@ std::int64_t whole(const Exact& number) {
     return number > most_packs ? most_packs : static_cast<std::int64_t>(number.to_double());
 }
 
-bool better(const Cover& a, const Cover& b) {
-    return std::tie(a.cost, a.left_share, a.count) < std::tie(b.cost, b.left_share, b.count);
-}
+constexpr ShopSet all_shops = ~ShopSet(0);
 
 }  // namespace
 
 /// Goes through the kinds, those that give most for the money first.
 class CoverSearch {
   public:
-    CoverSearch(const PackProblem& problem, std::size_t want, ShopSet shops, const std::optional<PackBarred>& barred)
-        : problem_(problem), want_(problem.wants[want]), barred_(barred && barred->want == want ? &*barred : nullptr) {
+    CoverSearch(const PackProblem& problem, std::size_t want, ShopSet shops, const Counting* counting = nullptr,
+                const PackCounts* barred = nullptr)
+        : problem_(problem),
+          want_(problem.wants[want]),
+          may_fill_up_(counting == nullptr ? all_shops : counting->may_fill_up),
+          barred_(barred) {
+        for (const PackKind& kind : want_.kinds)
+            prices_.push_back(counting == nullptr ? kind.price : kind.price * counting->parts[kind.shop]);
         for (std::size_t kind = 0; kind < want_.kinds.size(); ++kind)
             if ((shops >> want_.kinds[kind].shop & 1) != 0) order_.push_back(kind);
         std::ranges::stable_sort(order_, {}, [&](std::size_t kind) {
@@ -38,53 +44,63 @@ class CoverSearch {
 
     std::optional<Cover> least() {
         cheapest(0, want_.measure, 0);
+        if (best_) best_->sum.cost = real_cost(*best_);
         return best_;
     }
 
-    std::vector<Cover> within(const Cover& least, const Exact& limit) {
-        limit_ = limit;
-        found_ = {least};
-        steps_ = 0;
-        all(0, want_.measure, 0);
-        return found_;
+    std::vector<Cover> within(const CoverLimits& limits) {
+        limits_ = limits;
+        all(0, want_.measure, {});
+        std::vector<Cover> covers;
+        for (auto& [goods, cover] : found_) {
+            cover.sum.cost = real_cost(cover);
+            covers.push_back(std::move(cover));
+        }
+        return covers;
     }
 
+    [[nodiscard]] std::size_t steps() const { return steps_; }
     [[nodiscard]] bool cut_short() const { return steps_ > most_steps || found_.size() > most_covers; }
 
   private:
-    [[nodiscard]] Exact rate(std::size_t kind) const { return want_.kinds[kind].price / want_.kinds[kind].holds; }
+    [[nodiscard]] Exact rate(std::size_t kind) const { return prices_[kind] / want_.kinds[kind].holds; }
 
     [[nodiscard]] bool is_barred() const {
         if (barred_ == nullptr) return false;
         for (std::size_t kind = 0; kind < packs_.size(); ++kind)
-            if (packs_[kind] < barred_->packs[kind]) return false;
+            if (packs_[kind] < (*barred_)[kind]) return false;
         return true;
     }
 
     [[nodiscard]] Cover cover(const Exact& wanting, const Exact& cost) const {
-        Cover cover{packs_, std::vector<Exact>(problem_.shops.size()), cost, -wanting / want_.measure, 0};
+        Cover cover{packs_, {std::vector<Exact>(problem_.shops.size())}, {cost, -wanting / want_.measure, 0}};
         for (const std::size_t kind : order_) {
             if (packs_[kind] == 0) continue;
-            cover.goods[want_.kinds[kind].shop] += want_.kinds[kind].price * packs_[kind];
-            cover.count += packs_[kind];
+            cover.goods.worth[want_.kinds[kind].shop] += want_.kinds[kind].price * packs_[kind];
+            cover.goods.shops |= ShopSet(1) << want_.kinds[kind].shop;
+            cover.sum.count += packs_[kind];
         }
         return cover;
+    }
+
+    static Exact real_cost(const Cover& cover) {
+        return std::accumulate(cover.goods.worth.begin(), cover.goods.worth.end(), Exact(0));
     }
 
     void cheapest(std::size_t at, const Exact& wanting, const Exact& cost) {
         ++steps_;
         if (is_enough()) return;
         if (wanting <= 0) {
-            if ((best_ && cost > best_->cost) || is_barred()) return;
+            if ((best_ && cost > best_->sum.cost) || is_barred()) return;
             Cover found = cover(wanting, cost);
-            if (!best_ || better(found, *best_)) best_ = std::move(found);
+            if (!best_ || found.sum < best_->sum) best_ = std::move(found);
             return;
         }
-        if (at == order_.size() || (best_ && cost + wanting * rate(order_[at]) > best_->cost)) return;
+        if (at == order_.size() || (best_ && cost + wanting * rate(order_[at]) > best_->sum.cost)) return;
         const std::size_t kind = order_[at];
         for (std::int64_t packs = whole((wanting / want_.kinds[kind].holds).ceil()); packs >= 0; --packs) {
             packs_[kind] = packs;
-            cheapest(at + 1, wanting - want_.kinds[kind].holds * packs, cost + want_.kinds[kind].price * packs);
+            cheapest(at + 1, wanting - want_.kinds[kind].holds * packs, cost + prices_[kind] * packs);
             if (is_enough()) break;
         }
         packs_[kind] = 0;
@@ -95,71 +111,113 @@ class CoverSearch {
     [[nodiscard]] bool is_enough() const { return steps_ > (best_ ? most_steps : 2 * most_steps); }
 
     /// More than is needed is of use only to shops that send large orders free.
-    [[nodiscard]] std::int64_t most_of(std::size_t kind, const Exact& wanting, const Exact& cost) const {
+    [[nodiscard]] std::int64_t most_of(std::size_t kind, const Exact& wanting, const CoverLimits& so_far) const {
         const PackKind& pack = want_.kinds[kind];
         const std::int64_t needed = wanting > 0 ? whole((wanting / pack.holds).ceil()) : 0;
         if (pack.price.is_zero()) return needed;
-        const std::int64_t paid = whole(((limit_ - cost) / pack.price).floor());
-        return problem_.shops[pack.shop].free_from ? paid : std::min(paid, needed);
+        const std::int64_t paid = whole(
+            std::min((limits_.counted - so_far.counted) / prices_[kind], (limits_.paid - so_far.paid) / pack.price)
+                .floor());
+        const bool may_fill_up = problem_.shops[pack.shop].free_from && (may_fill_up_ >> pack.shop & 1) != 0;
+        return may_fill_up ? paid : std::min(paid, needed);
     }
 
-    void all(std::size_t at, const Exact& wanting, const Exact& cost) {
+    void all(std::size_t at, const Exact& wanting, const CoverLimits& so_far) {
         if (++steps_ > most_steps || found_.size() > most_covers) return;
         if (at == order_.size()) {
-            if (wanting <= 0 && !is_barred()) keep(cover(wanting, cost));
+            if (wanting <= 0 && !is_barred()) keep(cover(wanting, so_far.counted));
             return;
         }
         const std::size_t kind = order_[at];
-        if (wanting > 0 && cost + wanting * rate(kind) > limit_) return;
-        for (std::int64_t packs = most_of(kind, wanting, cost); packs >= 0; --packs) {
+        if (wanting > 0 && so_far.counted + wanting * rate(kind) > limits_.counted) return;
+        for (std::int64_t packs = most_of(kind, wanting, so_far); packs >= 0; --packs) {
             packs_[kind] = packs;
-            all(at + 1, wanting - want_.kinds[kind].holds * packs, cost + want_.kinds[kind].price * packs);
+            all(at + 1, wanting - want_.kinds[kind].holds * packs,
+                {so_far.counted + prices_[kind] * packs, so_far.paid + want_.kinds[kind].price * packs});
             if (cut_short()) break;
         }
         packs_[kind] = 0;
     }
 
     void keep(Cover cover) {
-        const auto rival = std::ranges::find(found_, cover.goods, &Cover::goods);
-        if (rival == found_.end())
-            found_.push_back(std::move(cover));
-        else if (better(cover, *rival))
-            *rival = std::move(cover);
+        const auto [at, is_new] = found_.try_emplace(cover.goods);
+        if (is_new || cover.sum < at->second.sum) at->second = std::move(cover);
     }
 
     const PackProblem& problem_;
     const PackWant& want_;
-    const PackBarred* barred_;
+    ShopSet may_fill_up_;
+    const PackCounts* barred_;
+    std::vector<Exact> prices_;  ///< as they count
     std::vector<std::size_t> order_;
-    std::vector<std::int64_t> packs_;
+    PackCounts packs_;
     std::size_t steps_ = 0;
     std::optional<Cover> best_;
-    Exact limit_;
-    std::vector<Cover> found_;
+    CoverLimits limits_;
+    std::map<Goods, Cover> found_;
 };
 
-Covers::Covers(const PackProblem& problem, const std::optional<PackBarred>& barred)
-    : problem_(problem), barred_(barred) {}
+PackSum& PackSum::operator+=(const PackSum& more) {
+    cost += more.cost;
+    left_share += more.left_share;
+    count += more.count;
+    return *this;
+}
+
+Goods& Goods::operator+=(const Goods& more) {
+    for (std::size_t shop = 0; shop < worth.size(); ++shop) worth[shop] += more.worth[shop];
+    shops |= more.shops;
+    return *this;
+}
 
 const Cover* Covers::least(std::size_t want, ShopSet shops) {
     const auto [at, is_new] = least_.try_emplace({want, shops});
     if (is_new) {
-        CoverSearch search(problem_, want, shops, barred_);
+        CoverSearch search(problem_, want, shops);
         at->second = search.least();
-        proven_ = proven_ && !search.cut_short();
+        note(search);
     }
     return at->second ? &*at->second : nullptr;
 }
 
-const std::vector<Cover>& Covers::within(std::size_t want, ShopSet shops, const Exact& slack) {
-    const auto [at, is_new] = within_.try_emplace({want, shops, slack});
-    const Cover* cheapest = is_new ? least(want, shops) : nullptr;
-    if (cheapest != nullptr) {
-        CoverSearch search(problem_, want, shops, barred_);
-        at->second = search.within(*cheapest, cheapest->cost + slack);
-        proven_ = proven_ && !search.cut_short();
+const std::optional<Exact>& Covers::least_of_all(ShopSet shops) {
+    const auto [at, is_new] = least_of_all_.try_emplace(shops);
+    if (!is_new) return at->second;
+    Exact sum;
+    for (std::size_t want = 0; want < problem_.wants.size(); ++want) {
+        const Cover* cover = least(want, shops);
+        if (cover == nullptr) return at->second;
+        sum += cover->sum.cost;
     }
-    return at->second;
+    return at->second = sum;
+}
+
+std::optional<Cover> Covers::least(std::size_t want, ShopSet shops, const Counting& counting) {
+    CoverSearch search(problem_, want, shops, &counting);
+    auto cover = search.least();
+    note(search);
+    return cover;
+}
+
+std::vector<Cover> Covers::within(std::size_t want, ShopSet shops, const Counting& counting,
+                                  const CoverLimits& limits) {
+    CoverSearch search(problem_, want, shops, &counting);
+    auto covers = search.within(limits);
+    note(search);
+    return covers;
+}
+
+void Covers::note(const CoverSearch& search) {
+    patience_.spend(search.steps());
+    proven_ = proven_ && !search.cut_short();
+}
+
+std::optional<Cover> least_beside(const PackProblem& problem, std::size_t want, const PackCounts& barred) {
+    return CoverSearch(problem, want, all_shops, nullptr, &barred).least();
+}
+
+std::vector<Cover> beside(const PackProblem& problem, std::size_t want, const PackCounts& barred, const Exact& limit) {
+    return CoverSearch(problem, want, all_shops, nullptr, &barred).within({limit, limit});
 }
 
 }  // namespace scruple::plan

@@ -2,8 +2,9 @@
 // The ways in which packs of some shops cover one want.
 #pragma once
 
+#include <algorithm>
+#include <compare>
 #include <map>
-#include <tuple>
 
 #include "scruple/plan/packs.hpp"
 
@@ -11,32 +12,87 @@ namespace scruple::plan {
 
 /// Shops as bits.
 using ShopSet = std::uint64_t;
+/// Of each kind of a want, how many packs.
+using PackCounts = std::vector<std::int64_t>;
 
-struct Cover {
-    std::vector<std::int64_t> packs;  ///< by kind
-    std::vector<Exact> goods;         ///< by shop
+/// What packs cost, what they leave over as shares of what is wanted, and how many they are: in this order, less is
+/// better.
+struct PackSum {
     Exact cost, left_share;
     std::int64_t count = 0;
+
+    PackSum& operator+=(const PackSum& more);
+    friend std::strong_ordering operator<=>(const PackSum&, const PackSum&) = default;
 };
+
+/// What is ordered: prices by shop, and the shops, which may give something for nothing.
+struct Goods {
+    std::vector<Exact> worth;
+    ShopSet shops = 0;
+
+    Goods& operator+=(const Goods& more);
+    friend std::strong_ordering operator<=>(const Goods&, const Goods&) = default;
+};
+
+struct Cover {
+    PackCounts packs;
+    Goods goods;
+    PackSum sum;
+};
+
+/// How packs count while orders are looked for.
+struct Counting {
+    std::vector<Exact> parts;  ///< of its price, by shop; above 0
+    ShopSet may_fill_up = 0;   ///< shops from which more than is needed may be of use
+};
+
+/// What a cover costs, as packs count and in money.
+struct CoverLimits {
+    Exact counted, paid;
+};
+
+/// How many steps are left before a list counts as one that was made to be slow.
+class PackPatience {
+  public:
+    explicit PackPatience(std::size_t steps) : left_(steps) {}
+    void spend(std::size_t steps) { left_ -= std::min(left_, steps); }
+    [[nodiscard]] bool is_over() const { return left_ == 0; }
+
+  private:
+    std::size_t left_;
+};
+
+class CoverSearch;
 
 class Covers {
   public:
-    Covers(const PackProblem& problem, const std::optional<PackBarred>& barred);
+    Covers(const PackProblem& problem, PackPatience& patience) : problem_(problem), patience_(patience) {}
 
     /// The cheapest, no pack of which could be left out; null where these shops do not sell it.
     const Cover* least(std::size_t want, ShopSet shops);
-    /// Every way that costs no more than the least and `slack`; of those that bring each shop the same, the best.
-    const std::vector<Cover>& within(std::size_t want, ShopSet shops, const Exact& slack);
+    /// What the cheapest of all wants cost; nullopt where these shops do not sell each of them.
+    const std::optional<Exact>& least_of_all(ShopSet shops);
+    /// The cheapest as packs then count. There is one where these shops sell it.
+    std::optional<Cover> least(std::size_t want, ShopSet shops, const Counting& counting);
+    /// Every way that is within the limits; of those that bring each shop the same, the best.
+    std::vector<Cover> within(std::size_t want, ShopSet shops, const Counting& counting, const CoverLimits& limits);
 
     [[nodiscard]] bool proven() const { return proven_; }
 
   private:
-    friend class CoverSearch;
+    void note(const CoverSearch& search);
+
     const PackProblem& problem_;
-    std::optional<PackBarred> barred_;
+    PackPatience& patience_;
     std::map<std::pair<std::size_t, ShopSet>, std::optional<Cover>> least_;
-    std::map<std::tuple<std::size_t, ShopSet, Exact>, std::vector<Cover>> within_;
+    std::map<ShopSet, std::optional<Exact>> least_of_all_;
     bool proven_ = true;
 };
+
+/// From any shop, without `barred` and what is as many or more of each kind: the cheapest, and every way that costs no
+/// more than `limit`.
+[[nodiscard]] std::optional<Cover> least_beside(const PackProblem& problem, std::size_t want, const PackCounts& barred);
+[[nodiscard]] std::vector<Cover> beside(const PackProblem& problem, std::size_t want, const PackCounts& barred,
+                                        const Exact& limit);
 
 }  // namespace scruple::plan

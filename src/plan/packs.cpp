@@ -3,42 +3,29 @@
 
 #include <algorithm>
 
-#include "pack_covers.hpp"
+#include "pack_filling.hpp"
 
 namespace scruple::plan {
 
 namespace {
 
-// As for the covers of one want: only a list made to be slow comes here.
-constexpr std::size_t most_orders = 20'000, most_states = 20'000;
-
-/// Some of the wants met: what that costs and leaves.
-struct Part {
-    Exact cost, left_share;
-    std::int64_t count = 0;
-    std::vector<const Cover*> covers;
-};
-
-bool better(const Part& a, const Part& b) {
-    return std::tie(a.cost, a.left_share, a.count) < std::tie(b.cost, b.left_share, b.count);
-}
-
-/// Shops that an order goes to: all of them, and those that are bought from until they send it free.
-struct Order {
-    ShopSet from = 0, until_free = 0;
-    Exact postage;
-};
+// A list that somebody wrote takes a small part of either; past them one that was made to be slow is cut short.
+constexpr std::size_t patience = 20'000'000, most_looks = 1'000'000;
 
 class Ordering {
   public:
-    Ordering(const PackProblem& problem, const std::optional<PackBarred>& barred)
-        : problem_(problem), covers_(problem, barred) {}
+    explicit Ordering(const PackProblem& problem)
+        : problem_(problem), patience_(patience), covers_(problem, patience_), best_(problem) {}
 
     std::optional<PackChoice> run() {
+        // First all that pay postage: the better the best so far is, the less of the others is gone through.
         decide(0, {}, sellers());
-        if (!best_) return std::nullopt;
-        PackChoice choice{{}, best_->cost, proven_ && covers_.proven()};
-        for (const Cover* cover : best_->covers) choice.packs.push_back(cover->packs);
+        if (!best_.is_found()) return std::nullopt;
+        fills_ = true;
+        looks_ = 0;
+        decide(0, {}, sellers());
+        PackChoice choice{{}, best_.cost(), proven_ && covers_.proven()};
+        for (const Cover& cover : best_.covers()) choice.packs.push_back(cover.packs);
         return choice;
     }
 
@@ -50,100 +37,69 @@ class Ordering {
         return all;
     }
 
-    /// The least that wants from one on cost at these shops; nullopt where they do not sell all.
-    std::optional<Exact> least_from(std::size_t want, ShopSet shops) {
-        Exact sum;
-        for (; want < problem_.wants.size(); ++want) {
-            const Cover* cover = covers_.least(want, shops);
-            if (cover == nullptr) return std::nullopt;
-            sum += cover->cost;
-        }
-        return sum;
-    }
-
     /// Each shop in turn: ordered from with postage, or free, or not at all.
-    void decide(std::size_t shop, const Order& order, ShopSet open) {
-        const auto least = least_from(0, order.from | open);
-        if (!least || (best_ && order.postage + *least > best_->cost)) return;
-        if (++orders_ > most_orders && best_) {
+    void decide(std::size_t shop, const PackOrder& order, ShopSet open) {
+        const auto& least = covers_.least_of_all(order.from | open);
+        if (!least || (best_.is_found() && order.postage + std::max(*least, order.fills) > best_.cost())) return;
+        looks_ += problem_.wants.size();
+        if (looks_ > most_looks && best_.is_found()) {
             proven_ = false;
             return;
         }
-        if (open == 0) {
-            fill(order);
-            return;
-        }
+        if (open == 0) return look_at(order);
         while ((open >> shop & 1) == 0) ++shop;
         const ShopSet bit = ShopSet(1) << shop;
         const PackShop& seller = problem_.shops[shop];
-        decide(shop + 1, {order.from | bit, order.until_free, order.postage + seller.postage}, open & ~bit);
+        decide(shop + 1, {order.from | bit, order.until_free, order.postage + seller.postage, order.fills},
+               open & ~bit);
         if (seller.postage.is_zero()) return;
-        if (seller.free_from) decide(shop + 1, {order.from | bit, order.until_free | bit, order.postage}, open & ~bit);
+        if (fills_ && seller.free_from)
+            decide(shop + 1, {order.from | bit, order.until_free | bit, order.postage, order.fills + *seller.free_from},
+                   open & ~bit);
         decide(shop + 1, order, open & ~bit);
     }
 
-    /// No order is worth more above the least than the postage that it saves.
-    [[nodiscard]] Exact slack_of(const Order& order) const {
-        Exact slack;
-        for (std::size_t shop = 0; shop < problem_.shops.size(); ++shop)
-            if ((order.until_free >> shop & 1) != 0) slack += problem_.shops[shop].postage;
-        return slack;
-    }
-
-    using States = std::map<std::vector<Exact>, Part>;
-
-    /// Want by want; a state is how far each shop is on its way to sending free.
-    void fill(const Order& order) {
-        const Exact slack = slack_of(order);
-        States states;
-        states[std::vector<Exact>(problem_.shops.size())].cost = order.postage;
-        for (std::size_t want = 0; want < problem_.wants.size(); ++want) {
-            const auto rest = least_from(want + 1, order.from);
-            States next;
-            for (const auto& [goods, part] : states)
-                for (const Cover& cover : covers_.within(want, order.from, slack))
-                    if (!best_ || part.cost + cover.cost + *rest <= best_->cost) add(next, order, goods, part, cover);
-            states = std::move(next);
-        }
-        for (auto& [goods, part] : states)
-            if (is_free(order, goods) && (!best_ || better(part, *best_))) best_ = std::move(part);
-    }
-
-    void add(States& next, const Order& order, std::vector<Exact> goods, const Part& before, const Cover& cover) {
-        for (std::size_t shop = 0; shop < goods.size(); ++shop)
-            if ((order.until_free >> shop & 1) != 0)
-                goods[shop] = std::min(goods[shop] + cover.goods[shop], *problem_.shops[shop].free_from);
-        if (next.size() >= most_states && !next.contains(goods)) {
-            proven_ = false;
+    void look_at(const PackOrder& order) {
+        if (order.until_free != 0) {
+            proven_ = fill_up_to_free(problem_, covers_, order, best_, patience_) && proven_;
             return;
         }
-        Part part = before;
-        part.cost += cover.cost;
-        part.left_share += cover.left_share;
-        part.count += cover.count;
-        const auto [at, is_new] = next.try_emplace(std::move(goods));
-        if (!is_new && !better(part, at->second)) return;
-        part.covers.push_back(&cover);
-        at->second = std::move(part);
-    }
-
-    [[nodiscard]] bool is_free(const Order& order, const std::vector<Exact>& goods) const {
-        for (std::size_t shop = 0; shop < goods.size(); ++shop)
-            if ((order.until_free >> shop & 1) != 0 && goods[shop] < *problem_.shops[shop].free_from) return false;
-        return true;
+        std::vector<const Cover*> cheapest;
+        for (std::size_t want = 0; want < problem_.wants.size(); ++want)
+            cheapest.push_back(covers_.least(want, order.from));
+        best_.offer(cheapest);
     }
 
     const PackProblem& problem_;
+    PackPatience patience_;
     Covers covers_;
-    std::optional<Part> best_;
-    std::size_t orders_ = 0;
+    BestSelection best_;
+    bool fills_ = false;
+    std::size_t looks_ = 0;
     bool proven_ = true;
 };
 
+/// As far as one want after the other can do it.
+PackChoice improved(const PackProblem& problem, const PackChoice& choice) {
+    PackExchanges exchanges(problem, choice);
+    for (bool again = true; again;) {
+        again = false;
+        for (std::size_t want = 0; want < problem.wants.size(); ++want) {
+            const auto other = exchanges.next_best(want);
+            if (!other || other->more >= 0) continue;
+            exchanges.take(want, *other);
+            again = true;
+        }
+    }
+    return exchanges.choice();
+}
+
 }  // namespace
 
-std::optional<PackChoice> cheapest_packs(const PackProblem& problem, const std::optional<PackBarred>& barred) {
-    return Ordering(problem, barred).run();
+std::optional<PackChoice> cheapest_packs(const PackProblem& problem) {
+    auto choice = Ordering(problem).run();
+    if (choice && !choice->proven) choice = improved(problem, *choice);
+    return choice;
 }
 
 }  // namespace scruple::plan

@@ -80,7 +80,8 @@ class Basket {
             list.warnings.emplace_back("more is to be bought than can be counted in packs, and so no packs are named");
             return;
         }
-        for (std::size_t i = 0; i < groups_.size(); ++i) note(i, *choice);
+        const PackExchanges exchanges(problem_, *choice);
+        for (std::size_t i = 0; i < groups_.size(); ++i) note(i, exchanges);
         if (!choice->proven || some_are_left_out_)
             list.warnings.emplace_back(
                 "there are too many ways to buy to go through them all: the packs are good ones, "
@@ -104,16 +105,16 @@ class Basket {
         return want;
     }
 
-    void note(std::size_t which, const PackChoice& choice) const {
+    void note(std::size_t which, const PackExchanges& exchanges) const {
         const Group& group = groups_[which];
-        const Counts& packs = choice.packs[which];
+        const Counts& packs = exchanges.choice().packs[which];
         ChemicalNeed& need = group.payer();
         need.packs = pack_rows(group, packs);
         for (const auto& row : need.packs) need.cost += row.cost;
         need.left_over = rounded_down(held_by(group, packs) - group.measure, group.ware.by_volume);
         need.filled_up = could_do_without_one(group, packs);
-        if (const auto next = cheapest_packs(problem_, PackBarred{which, packs}))
-            need.next_best = NextBest{pack_rows(group, next->packs[which]), next->cost - choice.cost};
+        if (const auto next = exchanges.next_best(which))
+            need.next_best = NextBest{pack_rows(group, next->packs), next->more};
         for (ShoppingRow* row : group.buyers) {
             row->need.currency = currency_;
             if (&row->need == &need) continue;

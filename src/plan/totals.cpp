@@ -22,13 +22,20 @@ chemistry::Formula dry(const Chemical& chemical) {
 
 }  // namespace
 
+Totals::Totals(const check::Model& model) : model_(model) {
+    for (const Chemical& chemical : model.chemicals) ++chemicals_of_[dry_atoms(chemical)];
+}
+
+Totals::Atoms Totals::dry_atoms(const Chemical& chemical) {
+    Atoms atoms;
+    for (const auto& [element, count] : dry(chemical).atoms) atoms.emplace_back(element, count);
+    return atoms;
+}
+
 /// Ascorbic and isoascorbic acid are not one another, though their atoms are the same.
 bool Totals::has_isomer(Id chemical) const {
-    const chemistry::Formula formula = dry(model_.chemicals[chemical]);
-    if (!chemistry::is_organic(formula)) return false;
-    for (Id other = 0; other < model_.chemicals.size(); ++other)
-        if (other != chemical && dry(model_.chemicals[other]) == formula) return true;
-    return false;
+    const Chemical& it = model_.chemicals[chemical];
+    return chemistry::is_organic(dry(it)) && chemicals_of_.at(dry_atoms(it)) > 1;
 }
 
 void Totals::add(std::vector<Total>& totals, const Content& content, const chemistry::Formula& species,

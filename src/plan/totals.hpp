@@ -2,8 +2,10 @@
 // A solution as what stays of it while acids and bases settle: two with the same totals are one.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "scruple/check/contents.hpp"
@@ -20,7 +22,7 @@ struct Total {
 
 class Totals {
   public:
-    explicit Totals(const check::Model& model) : model_(model) {}
+    explicit Totals(const check::Model& model);
 
     [[nodiscard]] std::vector<Total> of(const std::vector<check::Content>& contents) const;
 
@@ -29,7 +31,11 @@ class Totals {
              double times) const;
     [[nodiscard]] bool has_isomer(check::Id chemical) const;
 
+    using Atoms = std::vector<std::pair<chemistry::Element, quantity::Exact>>;
+    static Atoms dry_atoms(const check::Chemical& chemical);
+
     const check::Model& model_;
+    std::map<Atoms, int> chemicals_of_;  ///< how many have the same
 };
 
 /// By how many percent what differs most differs; nullopt where one holds what the other does not.

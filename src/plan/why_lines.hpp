@@ -43,6 +43,9 @@ class WhyLines {
     void rounded(const check::Addition& addition, const check::Exact& measure, const check::Exact& grams,
                  const Reading& reading);
 
+    [[nodiscard]] std::size_t count() const { return lines_.size(); }
+    /// Forgets all but the first so many.
+    void cut_to(std::size_t count) { lines_.resize(count); }
     [[nodiscard]] std::vector<WhyLine> take() { return std::move(lines_); }
 
   private:

@@ -3,8 +3,9 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <unordered_map>
 
+#include "reach.hpp"
 #include "script.hpp"
 #include "words.hpp"
 
@@ -18,32 +19,88 @@ using check::Id;
 using check::Model;
 using check::Section;
 
+// A few solutions may be in one another in more ways than there is paper for.
+constexpr std::size_t most_ways = 100, most_lines_of_ways = 100'000;
+
+bool is_an_amount(const Addition& addition) {
+    using How = Addition::How;
+    return addition.how == How::exactly || addition.how == How::about || addition.how == How::part_now;
+}
+
+template <class Each>
+void for_each_amount(const Section& section, Each each) {
+    for (const auto& line : section.lines)
+        if (const auto* addition = std::get_if<Addition>(&line); addition != nullptr && is_an_amount(*addition))
+            each(*addition);
+}
+
+/// Those of a section and what it is made of that have some of a chemical.
+std::vector<bool> with_some(const Model& model, Id section, Id chemical) {
+    std::vector<bool> has(model.sections.size());
+    std::unordered_map<Id, std::vector<Id>> taken_by;
+    std::vector<Id> found;
+    const auto add = [&](Id id) {
+        if (!has[id]) found.push_back(id);
+        has[id] = true;
+    };
+    for (const Id id : reach_of(model, section).sections)
+        for_each_amount(model.sections[id], [&](const Addition& addition) {
+            if (addition.solution != check::none) taken_by[addition.solution].push_back(id);
+            if (addition.chemical == chemical) add(id);
+        });
+    for (std::size_t next = 0; next < found.size(); ++next)
+        for (const Id id : taken_by[found[next]]) add(id);
+    return has;
+}
+
+/// Goes down every way, and so not by recursion: chains may be long.
 class Follower {
   public:
     Follower(const Model& model, const Portion& batch, Id chemical)
-        : model_(model), batch_(batch), chemical_(chemical) {}
+        : model_(model),
+          batch_(batch),
+          chemical_(chemical),
+          has_(with_some(model, batch.section, chemical)),
+          is_within_(model.sections.size()),
+          so_far_(model) {}
 
     std::vector<Why> run() {
-        look_into(batch_, WhyLines(model_));
+        go_into(batch_);
+        while (!within_.empty() && !are_more_) {
+            Inside& inside = within_.back();
+            so_far_.cut_to(inside.lines_before);
+            const auto& lines = model_.sections[inside.of.section].lines;
+            if (inside.next == lines.size()) {
+                is_within_[inside.of.section] = false;
+                within_.pop_back();
+                continue;
+            }
+            const auto* addition = std::get_if<Addition>(&lines[inside.next++]);
+            if (addition == nullptr || !is_an_amount(*addition)) continue;
+            const Portion of = inside.of;
+            if (addition->chemical == chemical_ && within_.size() > 1) weigh(of, *addition);
+            if (addition->solution != check::none) pour(of, *addition);
+        }
+        if (are_more_)
+            found_.back().lines.push_back(
+                {"it is in by more ways than these", "", "no more than 100 are written out", {}});
         return std::move(found_);
     }
 
   private:
-    void look_into(const Portion& of, const WhyLines& so_far) {
-        if (std::ranges::find(within_, of.section) != within_.end()) return;
-        within_.push_back(of.section);
-        for (const auto& line : model_.sections[of.section].lines) {
-            const auto* addition = std::get_if<Addition>(&line);
-            if (addition == nullptr || !is_an_amount(*addition)) continue;
-            if (addition->solution != check::none) pour(of, *addition, so_far);
-            if (addition->chemical == chemical_ && within_.size() > 1) weigh(of, *addition, so_far);
-        }
-        within_.pop_back();
-    }
+    /// A solution that is being gone through, up to one of its lines.
+    struct Inside {
+        Portion of;
+        std::size_t lines_before;  ///< of the derivation
+        std::size_t next = 0;
+    };
 
-    static bool is_an_amount(const Addition& addition) {
-        using How = Addition::How;
-        return addition.how == How::exactly || addition.how == How::about || addition.how == How::part_now;
+    [[nodiscard]] bool is_enough() const { return found_.size() >= most_ways || lines_found_ >= most_lines_of_ways; }
+
+    void go_into(const Portion& of) {
+        if (!has_[of.section] || is_within_[of.section]) return;
+        is_within_[of.section] = true;
+        within_.push_back({of, so_far_.count()});
     }
 
     /// As the batch has it, in g, ml, mol or drops.
@@ -60,25 +117,34 @@ class Follower {
         return amount * scale;
     }
 
-    void pour(const Portion& of, const Addition& addition, WhyLines lines) {
-        const Exact ml = measure_in(of, addition, lines);
+    void pour(const Portion& of, const Addition& addition) {
+        const Exact ml = measure_in(of, addition, so_far_);
         const auto& poured = model_.sections[addition.solution];
         const std::size_t variants = check::variants_of(model_, poured);
-        if (poured.makes_ml > 0) look_into({addition.solution, of.variant < variants ? of.variant : 0, ml}, lines);
+        if (poured.makes_ml > 0) go_into({addition.solution, of.variant < variants ? of.variant : 0, ml});
     }
 
-    void weigh(const Portion& of, const Addition& addition, WhyLines lines) {
+    void weigh(const Portion& of, const Addition& addition) {
+        are_more_ = is_enough();
+        if (are_more_) return;
+        WhyLines lines = so_far_;
         const Exact measure = measure_in(of, addition, lines);
         const Exact g_per_l = lines.by_the_litre(addition, measure, batch_.ml);
         found_.push_back({check::shown_name(model_, batch_.section), substance_words(model_, addition),
                           "by way of " + check::shown_name(model_, of.section), plain(g_per_l, "g/l"), lines.take(),
                           true});
+        lines_found_ += found_.back().lines.size();
     }
 
     const Model& model_;
     const Portion& batch_;
     Id chemical_;
-    std::vector<Id> within_;
+    std::vector<bool> has_;        ///< the chemical, by section
+    std::vector<bool> is_within_;  ///< by section: one that goes round in a circle is not gone into again
+    std::vector<Inside> within_;
+    WhyLines so_far_;
+    std::size_t lines_found_ = 0;
+    bool are_more_ = false;  ///< ways than are shown
     std::vector<Why> found_;
 };
 

@@ -101,6 +101,32 @@ def prices(folder, count):
     write(folder, BENCH, recipe(0), PROCESS, "plan Winter\n    2027-02-01   2 films 135 through roll film", KILN + "\n".join(rows))
 
 
+def wares(folder, count):
+    """So many chemicals, each sold in two packs by two shops, one of which sends large orders free."""
+    salts = [f"reed salt {i}" for i in range(count)]
+    sold = [f"    {salt}   {size}   {i % 7 + cost}.{i % 90 + 10} EUR" for i, salt in enumerate(salts)
+            for size, cost in (("10 g", 1), ("100 g", 4))]
+    write(folder, BENCH, *(f"chemical {salt}\n    form      dry    NaCl\n" for salt in salts),
+          "recipe Reed 0\n    is a   film developer\n    capacity   one-shot, 250 ml per film 135\n    water   9 l",
+          *(f"    {salt} (dry)   {i % 9 + 1} g" for i, salt in enumerate(salts)), "    water to make   10 l\n", PROCESS,
+          "plan Winter\n    2027-02-01   2 films 135 through roll film", KILN + "\n".join(sold),
+          "supplier Wharf\n    postage   3.50 EUR", *sold)
+
+
+def baths(folder, count):
+    """All used on one day."""
+    write(folder, BENCH, *(recipe(i) for i in range(count)), *(f"process line {i}\n    Reed {i}   10 min at 20 C\n" for i in range(count)),
+          "plan Winter", *(f"    {day(0)}   2 films 135 through line {i}" for i in range(count)))
+
+
+def chain(folder, count):
+    """Each solution is the one before, under another name; the last is used."""
+    diluted = [f"recipe Reed {i}\n    Reed {i - 1}   1 l\n" for i in range(1, count)]
+    write(folder, BENCH, "recipe Reed 0\n    water   1 l\n    metol   3 g\n    water to make   1 l\n", *diluted,
+          "recipe Last\n    Reed " f"{count - 1}   1 l\n    capacity   10 films 135 per 1 l\n",
+          "process last\n    Last   5 min\nplan Winter\n    2027-02-01   2 films 135 through last")
+
+
 def log(folder, count):
     rows = ["    2027-01-01 received   " + salt + " 5 kg" for salt in SALTS]
     for i in range(count):

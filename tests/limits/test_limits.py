@@ -17,7 +17,7 @@ class Page(unittest.TestCase):
         page = (ROOT / "docs/limits.md").read_text(encoding="utf-8")
         for words in ("16 MiB", "4096 characters", "100 000, whatever", "128 MiB, and 4 000 000 lines", "eighteen digits", "1000 bytes, 16 brackets",
                       "100 000 atoms", "64 MiB", "ten years", "100 000 minutes", "1000 steps", "| 24 |", "--vessels", "240 characters",
-                      "2953 bytes", "32 767 dots", "25 to 1000 mm"):
+                      "2953 bytes", "ways by which", "32 767 dots", "25 to 1000 mm"):
             self.assertIn(words, page)
 
 
@@ -206,6 +206,15 @@ class Printed(Limits):
         message = self.refused("labels", "Tern", "--batch", "x" * (2954 - rest), "--as", "pdf", "--label", "200x280", status=TROUBLE)
         self.assertIn("too long for the code", message)
 
+    def test_ways_by_which_a_solution_is_in_another(self):
+        """Each is in the next by two lines, and so by 2 to the power of their number in the last."""
+        for steps, ways, more in ((1, 2, False), (6, 64, False), (7, 100, True), (40, 100, True)):
+            text = "recipe Weir 0\n" + WATER + "    metol   5 g\n" + END
+            text += "".join(f"recipe Weir {i}\n    Weir {i - 1}   300 ml\n{WATER}    Weir {i - 1}   200 ml\n" for i in range(1, steps + 1))
+            self.put("a.scruple", text)
+            out = self.scruple("why", f"Weir {steps}", "metol")
+            self.assertEqual((out.count("by way of Weir 0"), "by more ways than these" in out), (ways, more), steps)
+
     def test_sheets_of_a_png(self):
         def sheets(lines):
             self.put("a.scruple", "recipe Gull\n" + WATER + '    do "shake"\n' * lines + END)
@@ -224,9 +233,11 @@ class Printed(Limits):
 
 class NoLimit(Limits):
     def test_solutions_of_solutions(self):
-        text = "recipe Link 0\n" + WATER + "    metol   5 g\n" + END
-        text += "".join(f"recipe Link {i}\n    Link {i - 1}   250 ml\n" + END for i in range(1, 2000))
-        self.put("a.scruple", text.replace("Link ", "Link A"))
-        self.assertIn("2000 recipes", self.scruple("check"))
-        self.scruple("card", "Link A1999")
-        self.scruple("contents", "Link A1999")
+        # Diluted each time, an amount has a digit more with every two of them.
+        for count, diluted in ((20_000, ""), (400, END)):
+            text = "recipe Link A0\n" + WATER + "    metol   5 g\n" + END
+            text += "".join(f"recipe Link A{i}\n    Link A{i - 1}   250 ml\n{diluted}" for i in range(1, count))
+            self.put("a.scruple", text)
+            self.scruple("check")
+            for command, *more in (("card",), ("contents",), ("why", "metol"), ("labels",), ("scaled", "--make", "5l")):
+                self.scruple(command, f"Link A{count - 1}", *more)

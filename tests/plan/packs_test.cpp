@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <functional>
 #include <random>
 
 #include "support/sanitized.hpp"
@@ -14,9 +15,10 @@ namespace {
 
 using plan::Exact;
 using plan::PackProblem;
+using Counts = std::vector<std::vector<std::int64_t>>;
 
 /// What packs cost with postage, reckoned from what is ordered alone.
-Exact cost_of(const PackProblem& problem, const std::vector<std::vector<std::int64_t>>& packs) {
+Exact cost_of(const PackProblem& problem, const Counts& packs) {
     std::vector<Exact> goods(problem.shops.size());
     std::vector<bool> ordered(problem.shops.size());
     for (std::size_t want = 0; want < packs.size(); ++want)
@@ -43,18 +45,33 @@ bool covers(const plan::PackWant& want, const std::vector<std::int64_t>& packs) 
 /// Every count of every pack up to a number that no cheapest order can pass: the need, and what fills up to free.
 class Everything {
   public:
-    explicit Everything(const PackProblem& problem) : problem_(problem) {
-        for (const auto& want : problem.wants) packs_.emplace_back(want.kinds.size());
-    }
+    explicit Everything(const PackProblem& problem) : problem_(problem), packs_(none_of(problem)) {}
 
     std::optional<Exact> least() {
         go(0, 0);
         return least_;
     }
 
+    /// Of all other packs of one want, all else being as it is in `choice`.
+    std::optional<Exact> least_other(const Counts& choice, std::size_t want) {
+        packs_ = choice;
+        packs_[want].assign(packs_[want].size(), 0);
+        barred_ = choice[want];
+        last_ = want;
+        go(want, 0);
+        return least_;
+    }
+
   private:
+    static Counts none_of(const PackProblem& problem) {
+        Counts packs;
+        for (const auto& want : problem.wants) packs.emplace_back(want.kinds.size());
+        return packs;
+    }
+
     void go(std::size_t want, std::size_t kind) {
-        if (want == packs_.size()) {
+        if (want > last_) {
+            if (is_barred()) return;
             const Exact cost = cost_of(problem_, packs_);
             if (!least_ || cost < *least_) least_ = cost;
             return;
@@ -70,8 +87,14 @@ class Everything {
         packs_[want][kind] = 0;
     }
 
+    [[nodiscard]] bool is_barred() const {
+        return !barred_.empty() && std::ranges::equal(packs_[last_], barred_, std::greater_equal{});
+    }
+
     const PackProblem& problem_;
-    std::vector<std::vector<std::int64_t>> packs_;
+    Counts packs_;
+    std::size_t last_ = packs_.size() - 1;
+    std::vector<std::int64_t> barred_;
     std::optional<Exact> least_;
 };
 
@@ -108,6 +131,13 @@ TEST_CASE("no order is cheaper than the one that is found, of all there are") {
             CHECK(covers(problem.wants[want], found->packs[want]));
         CHECK(found->cost == cost_of(problem, found->packs));
         CHECK(found->cost == *Everything(problem).least());
+        const plan::PackExchanges exchanges(problem, *found);
+        for (std::size_t want = 0; want < problem.wants.size(); ++want) {
+            const auto next = exchanges.next_best(want);
+            const auto least = Everything(problem).least_other(found->packs, want);
+            REQUIRE(next.has_value() == least.has_value());
+            if (next) CHECK(next->more == *least - found->cost);
+        }
     }
 }
 
@@ -135,12 +165,15 @@ TEST_CASE("one order at a dearer shop, where a second one would cost postage") {
     CHECK(plan::cheapest_packs(problem)->cost == 18);  // 4 + 9 + 5, against 4 + 6 + 5 + 5
 }
 
-TEST_CASE("what is barred is not bought, nor more of it") {
+TEST_CASE("the next best is no pack more of what is chosen, and none where there is no other") {
     const PackProblem problem{{{0, std::nullopt}}, {{10, {{0, 3, 10}, {0, 8, 10}}}}};
-    const auto next = plan::cheapest_packs(problem, plan::PackBarred{0, {1, 0}});
+    const plan::PackExchanges exchanges(problem, *plan::cheapest_packs(problem));
+    const auto next = exchanges.next_best(0);
     REQUIRE(next.has_value());
-    CHECK(next->packs == std::vector<std::vector<std::int64_t>>{{0, 1}});
-    CHECK_FALSE(plan::cheapest_packs({problem.shops, {{10, {{0, 3, 10}}}}}, plan::PackBarred{0, {1}}).has_value());
+    CHECK(next->packs == std::vector<std::int64_t>{0, 1});
+    CHECK(next->more == 5);
+    const PackProblem only{problem.shops, {{10, {{0, 3, 10}}}}};
+    CHECK_FALSE(plan::PackExchanges(only, *plan::cheapest_packs(only)).next_best(0).has_value());
 }
 
 TEST_CASE("a want that nobody sells has no order, and a list made to be slow comes to an end") {

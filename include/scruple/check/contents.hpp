@@ -64,6 +64,10 @@ struct Content {
 [[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant,
                                             const Exact& batch = 1);
 
+/// The same of many sections, as written, in their order; what they share is worked out once.
+[[nodiscard]] std::vector<std::vector<Content>> contents_of_each(const Model& model, const std::vector<Id>& sections,
+                                                                 std::size_t variant);
+
 /// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
 [[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);
 

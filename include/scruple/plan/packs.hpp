@@ -36,12 +36,6 @@ struct PackProblem {
     std::vector<PackWant> wants;
 };
 
-/// So many packs of each kind of one want, and nothing that is as many or more of each.
-struct PackBarred {
-    std::size_t want = 0;
-    std::vector<std::int64_t> packs;
-};
-
 struct PackChoice {
     std::vector<std::vector<std::int64_t>> packs;  ///< by want and kind
     Exact cost;                                    ///< with postage
@@ -50,7 +44,33 @@ struct PackChoice {
 
 /// Of what costs the same, what leaves less over as a share of what is wanted, then fewer packs, then the shop that
 /// comes first. Nullopt where a want is not sold.
-[[nodiscard]] std::optional<PackChoice> cheapest_packs(const PackProblem& problem,
-                                                       const std::optional<PackBarred>& barred = std::nullopt);
+[[nodiscard]] std::optional<PackChoice> cheapest_packs(const PackProblem& problem);
+
+/// Other packs of one want.
+struct PackExchange {
+    std::vector<std::int64_t> packs;  ///< by kind
+    Exact more;                       ///< that all then costs, with postage
+};
+
+/// What one want comes to in other packs, while all else is ordered as it is.
+class PackExchanges {
+  public:
+    PackExchanges(const PackProblem& problem, const PackChoice& choice);
+
+    /// The cheapest packs of a want that are not those chosen, nor those and more of them. Nullopt where there are
+    /// none.
+    [[nodiscard]] std::optional<PackExchange> next_best(std::size_t want) const;
+    /// Chooses other packs of a want.
+    void take(std::size_t want, const PackExchange& exchange);
+
+    [[nodiscard]] const PackChoice& choice() const { return choice_; }
+
+  private:
+    const PackProblem& problem_;
+    PackChoice choice_;
+    // By shop.
+    std::vector<Exact> worth_;
+    std::vector<std::size_t> wants_;  ///< how many come from it, all or in part
+};
 
 }  // namespace scruple::plan

@@ -29,7 +29,7 @@ struct PackRow {
     check::Exact cost;  ///< count × price
 };
 
-/// The cheapest list on which this chemical comes in other packs.
+/// The cheapest other packs of this chemical, with all else ordered as it is.
 struct NextBest {
     std::vector<PackRow> packs;
     check::Exact more;  ///< that the whole list then costs
