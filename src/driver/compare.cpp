@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_map>
 
 #include "solutions.hpp"
 
@@ -41,27 +43,36 @@ class Comparison {
     void pair_by_name() {
         partner_.assign(new_.size(), nullptr);
         taken_.assign(old_.size(), false);
-        for (std::size_t i = 0; i < new_.size(); ++i)
-            pair(i, [&](const Solution& old) { return old.key == new_[i].key; });
+        std::unordered_map<std::string_view, std::vector<std::size_t>> of_name;  ///< the first last
+        for (std::size_t i = old_.size(); i-- > 0;) of_name[old_[i].key].push_back(i);
+        for (std::size_t i = 0; i < new_.size(); ++i) {
+            auto& those = of_name[new_[i].key];
+            if (those.empty()) continue;
+            pair(those.back(), i);
+            those.pop_back();
+        }
     }
 
     /// A new name for a solution that is as it was.
     void pair_by_what_they_are() {
+        std::vector<plan::SolutionOf> before, after;
+        std::vector<std::size_t> before_is, after_is;
+        for (std::size_t i = 0; i < old_.size(); ++i) {
+            if (taken_[i] || !old_[i].why.empty()) continue;
+            before.push_back(in_before(old_[i]));
+            before_is.push_back(i);
+        }
         for (std::size_t i = 0; i < new_.size(); ++i) {
             if (partner_[i] != nullptr || !new_[i].why.empty()) continue;
-            pair(i, [&](const Solution& old) {
-                return old.why.empty() && plan::apart(in_before(old), in_after(new_[i])).has_value();
-            });
+            after.push_back(in_after(new_[i]));
+            after_is.push_back(i);
         }
+        for (const auto& [old, it] : plan::alike(before, after)) pair(before_is[old], after_is[it]);
     }
 
-    template <class Alike>
-    void pair(std::size_t i, Alike alike) {
-        for (std::size_t j = 0; j < old_.size() && partner_[i] == nullptr; ++j) {
-            if (taken_[j] || !alike(old_[j])) continue;
-            partner_[i] = &old_[j];
-            taken_[j] = true;
-        }
+    void pair(std::size_t old, std::size_t it) {
+        partner_[it] = &old_[old];
+        taken_[old] = true;
     }
 
     void add(std::size_t i, plan::Compared& all) const {

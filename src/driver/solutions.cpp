@@ -33,9 +33,9 @@ void add_block(const Loaded& loaded, const check::Place& place, std::string& tex
 }
 
 /// Facts, or why there are none.
-void look_at(const Side& side, Solution& solution) {
+void look_at(const Side& side, bool is_read, Solution& solution) {
     const check::Model& model = side.loaded.checked.model;
-    if (!is_read(side.loaded, solution.section)) {
+    if (!is_read) {
         solution.why = has_an_error;
         return;
     }
@@ -56,7 +56,7 @@ void look_at(const Side& side, Solution& solution) {
     solution.facts = plan::facts_of(card, section.by_parts ? "" : plan::plain_ml(section.makes_ml).with_unit());
 }
 
-Solution solution(const Side& side, Id section, std::size_t variant) {
+Solution solution(const Side& side, Id section, std::size_t variant, bool is_read) {
     const check::Model& model = side.loaded.checked.model;
     const check::Recipe& recipe = model.recipes[model.sections[section].recipe];
     std::string name = check::shown_name(model, section);
@@ -65,7 +65,7 @@ Solution solution(const Side& side, Id section, std::size_t variant) {
     if (model.sections[recipe.sections.front()].kind != check::SectionKind::whole)
         add_block(side.loaded, recipe.place, made.text);
     add_block(side.loaded, model.sections[section].place, made.text);
-    look_at(side, made);
+    look_at(side, is_read, made);
     return made;
 }
 
@@ -74,13 +74,14 @@ Solution solution(const Side& side, Id section, std::size_t variant) {
 std::vector<Solution> solutions_of(Side& side) {
     check::Model& model = side.loaded.checked.model;
     model.log.clear();
+    const std::vector<bool> read = are_read(side.loaded);
     std::vector<Solution> all;
     for (Id id = 0; id < model.recipes.size(); ++id) {
         const check::Recipe& recipe = model.recipes[id];
         if (!is_meant(side, recipe)) continue;
         for (const Id section : recipe.sections)
             for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
-                all.push_back(solution(side, section, variant));
+                all.push_back(solution(side, section, variant, read[section]));
     }
     return all;
 }

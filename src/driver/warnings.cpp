@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <set>
+#include <span>
+#include <utility>
+#include <vector>
 
 #include "scruple/driver/driver.hpp"
 
@@ -15,17 +18,32 @@ text::Span block_at(const syntax::Tree& tree, std::uint32_t heading) {
     return {statements[heading].span.begin, statements[last].span.end};
 }
 
-/// Whether it is about what one bath carries into another, and the solution is one of the two.
-bool is_carried(const check::Model& model, check::Id section, const diagnostics::Diagnostic& diagnostic) {
-    if (diagnostic.kind != diagnostics::Kind::harmful_carry_over) return false;
-    for (const auto& process : model.processes)
+using Spot = std::pair<std::uint32_t, std::size_t>;
+
+Spot place_of(const diagnostics::Diagnostic& diagnostic) {
+    return {diagnostic.file, diagnostic.span.begin};
+}
+
+/// They are sorted by where they stand.
+std::span<const diagnostics::Diagnostic> found_within(const Loaded& loaded, std::uint32_t file, text::Span span) {
+    const auto& all = loaded.checked.diagnostics;
+    const auto first = std::ranges::lower_bound(all, Spot(file, span.begin), {}, place_of);
+    const auto last = std::ranges::lower_bound(all, Spot(file, span.end), {}, place_of);
+    return {first, std::max(first, last)};
+}
+
+/// What is told of a process in which the solution carries something over, or has something carried into it.
+std::vector<const diagnostics::Diagnostic*> found_carried(const Loaded& loaded, check::Id section) {
+    std::vector<const diagnostics::Diagnostic*> found;
+    for (const auto& process : loaded.checked.model.processes)
         for (std::size_t i = 1; i < process.stages.size(); ++i) {
-            const auto& before = process.stages[i - 1];
             const auto& next = process.stages[i];
-            const bool here = next.place.file == diagnostic.file && next.place.span == diagnostic.span;
-            if (here && (before.solution == section || next.solution == section)) return true;
+            if (process.stages[i - 1].solution != section && next.solution != section) continue;
+            for (const auto& diagnostic : found_within(loaded, next.place.file, next.place.span))
+                if (diagnostic.kind == diagnostics::Kind::harmful_carry_over && diagnostic.span == next.place.span)
+                    found.push_back(&diagnostic);
         }
-    return false;
+    return found;
 }
 
 /// Whether a fault is one of the solution as a whole, whose lines say all that they should.
@@ -43,17 +61,13 @@ std::vector<plan::Warning> found_in(const Loaded& loaded, check::Id section, Wan
     const auto& recipe = loaded.checked.model.recipes[solution.recipe];
     const auto of_solution = block_at(*loaded.trees[solution.place.file], solution.place.statement);
     const auto of_recipe = block_at(*loaded.trees[recipe.place.file], recipe.place.statement);
+    std::set<const diagnostics::Diagnostic*> all;  ///< in the order in which they stand
+    for (const auto& diagnostic : found_within(loaded, solution.place.file, of_solution)) all.insert(&diagnostic);
+    for (const auto& diagnostic : found_within(loaded, recipe.place.file, of_recipe)) all.insert(&diagnostic);
+    for (const auto* diagnostic : found_carried(loaded, section)) all.insert(diagnostic);
     std::vector<plan::Warning> found;
-    for (const auto& diagnostic : loaded.checked.diagnostics) {
-        if (!wanted(diagnostics::info(diagnostic.kind))) continue;
-        const auto stands_in = [&](const check::Place& place, text::Span block) {
-            return diagnostic.file == place.file && diagnostic.span.begin >= block.begin &&
-                   diagnostic.span.begin < block.end;
-        };
-        if (stands_in(solution.place, of_solution) || stands_in(recipe.place, of_recipe) ||
-            is_carried(loaded.checked.model, section, diagnostic))
-            found.push_back({diagnostic.kind, diagnostic.message});
-    }
+    for (const auto* diagnostic : all)
+        if (wanted(diagnostics::info(diagnostic->kind))) found.push_back({diagnostic->kind, diagnostic->message});
     return found;
 }
 
@@ -70,24 +84,30 @@ std::vector<plan::Warning> judgements_for(const Loaded& loaded, check::Id sectio
     });
 }
 
-bool is_read(const Loaded& loaded, check::Id section) {
+std::vector<bool> are_read(const Loaded& loaded) {
     const auto unread = [](const diagnostics::KindInfo& kind) {
         return kind.severity == diagnostics::Severity::error && !is_judgement(kind.kind);
     };
-    std::set<check::Id> seen{section};
-    std::vector<check::Id> open{section};
-    while (!open.empty()) {
-        const check::Id next = open.back();
-        open.pop_back();
-        const auto& solution = loaded.checked.model.sections[next];
-        if (solution.broken || !found_in(loaded, next, unread).empty()) return false;
-        for (const auto& line : solution.lines) {
-            const auto* addition = std::get_if<check::Addition>(&line);
-            if (addition != nullptr && addition->solution != check::none && seen.insert(addition->solution).second)
-                open.push_back(addition->solution);
-        }
+    const auto& sections = loaded.checked.model.sections;
+    std::vector<bool> read(sections.size(), true);
+    std::vector<std::vector<check::Id>> taken_by(sections.size());
+    std::vector<check::Id> lost;
+    const auto lose = [&](check::Id section) {
+        if (read[section]) lost.push_back(section);
+        read[section] = false;
+    };
+    for (check::Id id = 0; id < sections.size(); ++id) {
+        for (const auto& line : sections[id].lines)
+            if (const auto* addition = std::get_if<check::Addition>(&line);
+                addition != nullptr && addition->solution != check::none)
+                taken_by[addition->solution].push_back(id);
+        const check::Id recipe = sections[id].recipe;
+        const bool is_written_here = recipe != check::none && !loaded.checked.model.recipes[recipe].built_in;
+        if (sections[id].broken || (is_written_here && !found_in(loaded, id, unread).empty())) lose(id);
     }
-    return true;
+    for (std::size_t next = 0; next < lost.size(); ++next)
+        for (const check::Id id : taken_by[lost[next]]) lose(id);
+    return read;
 }
 
 std::vector<std::string> notes_for(const Loaded& loaded, check::Id section) {

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 #include "scruple/plan/compare.hpp"
 #include "scruple/plan/contents_sheet.hpp"
@@ -38,6 +41,77 @@ std::set<std::string> chemicals(const SolutionOf& it) {
     return names;
 }
 
+/// What a solution holds, whatever its amounts.
+using Things = std::vector<std::tuple<std::vector<std::pair<chemistry::Element, check::Exact>>, check::Exact, Id>>;
+
+/// Those before that are still to be paired, by kind and by how much of the first thing is in them.
+class ToPair {
+  public:
+    void add(std::size_t number, std::vector<Total> totals) {
+        if (totals.empty()) return;
+        const Things things = in_order(totals);
+        const double first = totals.front().mol_per_l;
+        of_things_[things].emplace(first, std::pair(number, std::move(totals)));
+    }
+
+    /// The nearest, from then on paired.
+    std::optional<std::size_t> take(std::vector<Total> totals) {
+        const auto those_at = of_things_.find(in_order(totals));
+        if (those_at == of_things_.end()) return std::nullopt;
+        auto& those = those_at->second;
+        constexpr double most = 1 + (most_percent_apart + 0.1) / 100.0;
+        const double first = totals.front().mol_per_l;
+        auto nearest = those.end();
+        double least = most_percent_apart;
+        for (auto it = those.lower_bound(first / most); it != those.end() && it->first <= first * most; ++it) {
+            const auto percent = percent_apart(it->second.second, totals);
+            if (!percent || *percent > least || (nearest != those.end() && *percent == least)) continue;
+            nearest = it;
+            least = *percent;
+            if (least == 0) break;
+        }
+        if (nearest == those.end()) return std::nullopt;
+        const std::size_t number = nearest->second.first;
+        those.erase(nearest);
+        return number;
+    }
+
+  private:
+    static Things in_order(std::vector<Total>& totals) {
+        std::vector<std::pair<Things::value_type, std::size_t>> things;
+        for (std::size_t i = 0; i < totals.size(); ++i) {
+            things.push_back({{{}, totals[i].core.state, totals[i].isomer}, i});
+            for (const auto& [element, atoms] : totals[i].core.atoms)
+                std::get<0>(things.back().first).emplace_back(element, atoms);
+        }
+        std::ranges::sort(things);
+        Things all;
+        std::vector<Total> sorted;
+        for (auto& [thing, i] : things) {
+            all.push_back(std::move(thing));
+            sorted.push_back(std::move(totals[i]));
+        }
+        totals = std::move(sorted);
+        return all;
+    }
+
+    std::map<Things, std::multimap<double, std::pair<std::size_t, std::vector<Total>>>> of_things_;
+};
+
+/// In their order; what they share is worked out once.
+std::vector<std::vector<Content>> contents_of_all(const std::vector<SolutionOf>& solutions) {
+    std::map<std::size_t, std::vector<std::size_t>> of_variant;
+    for (std::size_t i = 0; i < solutions.size(); ++i) of_variant[solutions[i].variant].push_back(i);
+    std::vector<std::vector<Content>> all(solutions.size());
+    for (const auto& [variant, numbers] : of_variant) {
+        std::vector<Id> sections;
+        for (const std::size_t number : numbers) sections.push_back(solutions[number].section);
+        auto each = check::contents_of_each(solutions.front().model, sections, variant);
+        for (std::size_t i = 0; i < numbers.size(); ++i) all[numbers[i]] = std::move(each[i]);
+    }
+    return all;
+}
+
 }  // namespace
 
 std::optional<double> apart(const SolutionOf& before, const SolutionOf& after) {
@@ -46,6 +120,26 @@ std::optional<double> apart(const SolutionOf& before, const SolutionOf& after) {
     if (first.empty()) return std::nullopt;
     const auto percent = percent_apart(first, second);
     return percent && *percent <= most_percent_apart ? percent : std::nullopt;
+}
+
+std::vector<std::pair<std::size_t, std::size_t>> alike(const std::vector<SolutionOf>& before,
+                                                       const std::vector<SolutionOf>& after) {
+    std::vector<std::pair<std::size_t, std::size_t>> pairs;
+    if (before.empty() || after.empty()) return pairs;
+    const Model& old_model = before.front().model;
+    const Model& new_model = after.front().model;
+    const Totals of_old(old_model), of_new(new_model);
+    ToPair to_pair;
+    const auto old_contents = contents_of_all(before);
+    for (std::size_t i = 0; i < before.size(); ++i)
+        to_pair.add(i, as_in(new_model, old_model, of_old.of(old_contents[i])));
+    const auto new_contents = contents_of_all(after);
+    for (std::size_t i = 0; i < after.size(); ++i) {
+        auto totals = of_new.of(new_contents[i]);
+        if (totals.empty()) continue;
+        if (const auto number = to_pair.take(std::move(totals))) pairs.emplace_back(*number, i);
+    }
+    return pairs;
 }
 
 bool of_the_same_chemicals(const SolutionOf& before, const SolutionOf& after) {

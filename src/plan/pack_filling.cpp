@@ -6,7 +6,6 @@
 #include "pack_filling.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <functional>
 #include <numeric>
 

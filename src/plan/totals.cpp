@@ -22,8 +22,10 @@ chemistry::Formula dry(const Chemical& chemical) {
 
 }  // namespace
 
-Totals::Totals(const check::Model& model) : model_(model) {
-    for (const Chemical& chemical : model.chemicals) ++chemicals_of_[dry_atoms(chemical)];
+const std::map<Totals::Atoms, int>& Totals::chemicals_of() const {
+    if (chemicals_of_.empty())
+        for (const Chemical& chemical : model_.chemicals) ++chemicals_of_[dry_atoms(chemical)];
+    return chemicals_of_;
 }
 
 Totals::Atoms Totals::dry_atoms(const Chemical& chemical) {
@@ -35,7 +37,7 @@ Totals::Atoms Totals::dry_atoms(const Chemical& chemical) {
 /// Ascorbic and isoascorbic acid are not one another, though their atoms are the same.
 bool Totals::has_isomer(Id chemical) const {
     const Chemical& it = model_.chemicals[chemical];
-    return chemistry::is_organic(dry(it)) && chemicals_of_.at(dry_atoms(it)) > 1;
+    return chemistry::is_organic(dry(it)) && chemicals_of().at(dry_atoms(it)) > 1;
 }
 
 void Totals::add(std::vector<Total>& totals, const Content& content, const chemistry::Formula& species,

@@ -22,7 +22,7 @@ struct Total {
 
 class Totals {
   public:
-    explicit Totals(const check::Model& model);
+    explicit Totals(const check::Model& model) : model_(model) {}
 
     [[nodiscard]] std::vector<Total> of(const std::vector<check::Content>& contents) const;
 
@@ -33,9 +33,10 @@ class Totals {
 
     using Atoms = std::vector<std::pair<chemistry::Element, quantity::Exact>>;
     static Atoms dry_atoms(const check::Chemical& chemical);
+    [[nodiscard]] const std::map<Atoms, int>& chemicals_of() const;
 
     const check::Model& model_;
-    std::map<Atoms, int> chemicals_of_;  ///< how many have the same
+    mutable std::map<Atoms, int> chemicals_of_;  ///< how many have the same; empty until the first is asked for
 };
 
 /// By how many percent what differs most differs; nullopt where one holds what the other does not.

@@ -47,7 +47,7 @@ Json execute_command(Workspace& workspace, const Json& params) {
         throw Refused{-32803, "nothing is worked out for the bench until the errors are put right"};
     const check::Model& model = view.model();
     const auto found = model.section_names.find(syntax::normal_name(arguments.at(1).get<std::string>()));
-    if (found == model.section_names.end() || !driver::is_read(view.loaded(), found->second))
+    if (found == model.section_names.end() || !driver::are_read(view.loaded())[found->second])
         throw Refused{-32803, "no such solution can be made"};
     plan::CardRequest request;
     request.section = found->second;

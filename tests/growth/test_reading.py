@@ -41,6 +41,15 @@ class Reading(growth.Growth):
                 of.recipes(folder / name, count + more)
         self.grows_little(5, two, "compare", "FOLDER/old", "FOLDER/new", statuses=(0, 1))
 
+    def test_comparing_what_was_renamed(self):
+        def two(folder, count):
+            for name in ("old", "new"):
+                (folder / name).mkdir()
+                of.recipes(folder / name, count)
+            it = folder / "new" / of.OF_ONE_FILE
+            it.write_text(it.read_text(encoding="utf-8").replace("Reed", "Rush"), encoding="utf-8")
+        self.grows_little(5, two, "compare", "FOLDER/old", "FOLDER/new", statuses=(0, 1))
+
     def test_printed_lines(self):
         self.grows_little(10, of.printed, "settle", "Bittern", statuses=(0, 1))
 

@@ -80,8 +80,8 @@ struct Loaded {
 /// The errors that stand there and are about a solution whose lines are all read: what must not meet, what is expected.
 [[nodiscard]] std::vector<plan::Warning> judgements_for(const Loaded& loaded, check::Id section);
 
-/// Whether all lines of the solution, of its recipe and of the solutions that it is made of are read.
-[[nodiscard]] bool is_read(const Loaded& loaded, check::Id section);
+/// Of each section, whether all lines of it, of its recipe and of the solutions that it is made of are read.
+[[nodiscard]] std::vector<bool> are_read(const Loaded& loaded);
 
 /// The advice that stands there and is for whoever keeps the bottle: it goes among the notes of the card.
 [[nodiscard]] std::vector<std::string> notes_for(const Loaded& loaded, check::Id section);

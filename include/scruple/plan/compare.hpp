@@ -5,6 +5,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "scruple/plan/card.hpp"
@@ -72,5 +73,10 @@ struct SolutionOf {
 /// most_percent_apart on, or where one holds what the other does not.
 [[nodiscard]] std::optional<double> apart(const SolutionOf& before, const SolutionOf& after);
 [[nodiscard]] bool of_the_same_chemicals(const SolutionOf& before, const SolutionOf& after);
+
+/// Of the solutions before, pairs of numbers with those after that are the same to within most_percent_apart, each
+/// taken once, the nearest first for each of those after; in their order. All of either side are of one workspace.
+[[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> alike(const std::vector<SolutionOf>& before,
+                                                                     const std::vector<SolutionOf>& after);
 
 }  // namespace scruple::plan
