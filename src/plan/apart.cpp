@@ -44,7 +44,7 @@ std::set<std::string> chemicals(const SolutionOf& it) {
 /// What a solution holds, whatever its amounts.
 using Things = std::vector<std::tuple<std::vector<std::pair<chemistry::Element, check::Exact>>, check::Exact, Id>>;
 
-/// Those before that are still to be paired, by kind and by how much of the first thing is in them.
+/// Those before that are still to be paired, by what they hold, and by how much of the first thing is in them.
 class ToPair {
   public:
     void add(std::size_t number, std::vector<Total> totals) {

@@ -44,7 +44,7 @@ class CoverSearch {
 
     std::optional<Cover> least() {
         cheapest(0, want_.measure, 0);
-        if (best_) best_->sum.cost = real_cost(*best_);
+        if (best_) best_->sum.cost = best_->goods.cost();
         return best_;
     }
 
@@ -53,7 +53,7 @@ class CoverSearch {
         all(0, want_.measure, {});
         std::vector<Cover> covers;
         for (auto& [goods, cover] : found_) {
-            cover.sum.cost = real_cost(cover);
+            cover.sum.cost = cover.goods.cost();
             covers.push_back(std::move(cover));
         }
         return covers;
@@ -81,10 +81,6 @@ class CoverSearch {
             cover.sum.count += packs_[kind];
         }
         return cover;
-    }
-
-    static Exact real_cost(const Cover& cover) {
-        return std::accumulate(cover.goods.worth.begin(), cover.goods.worth.end(), Exact(0));
     }
 
     void cheapest(std::size_t at, const Exact& wanting, const Exact& cost) {
@@ -162,6 +158,10 @@ PackSum& PackSum::operator+=(const PackSum& more) {
     left_share += more.left_share;
     count += more.count;
     return *this;
+}
+
+Exact Goods::cost() const {
+    return std::accumulate(worth.begin(), worth.end(), Exact(0));
 }
 
 Goods& Goods::operator+=(const Goods& more) {

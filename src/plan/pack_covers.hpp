@@ -30,6 +30,7 @@ struct Goods {
     std::vector<Exact> worth;
     ShopSet shops = 0;
 
+    [[nodiscard]] Exact cost() const;
     Goods& operator+=(const Goods& more);
     friend std::strong_ordering operator<=>(const Goods&, const Goods&) = default;
 };

@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <algorithm>
-
 #include "pack_selection.hpp"
 
 namespace scruple::plan {
@@ -18,16 +16,10 @@ Goods goods_of(const PackProblem& problem, std::size_t want, const PackCounts& p
     return goods;
 }
 
-Exact sum_of(const std::vector<Exact>& worth) {
-    Exact sum;
-    for (const Exact& one : worth) sum += one;
-    return sum;
-}
-
 Exact total(const PackProblem& problem, const Goods& others, const Goods& goods) {
     Goods all = others;
     all += goods;
-    return sum_of(goods.worth) + postage_for(problem, all);
+    return goods.cost() + postage_for(problem, all);
 }
 
 /// What is due for the others whatever else is ordered.

@@ -181,7 +181,7 @@ class PackFilling {
         return ways;
     }
 
-    /// Whether one of those before, which are no dearer, brings each shop as much.
+    /// Whether one of those before, which are no dearer or at least as promising, brings each shop as much.
     template <class Kept>
     bool is_outdone(const std::vector<Kept>& kept, const std::vector<Exact>& goods, std::vector<Exact> Kept::*its) {
         patience_.spend(kept.size());

@@ -83,7 +83,10 @@ class Follower {
         }
         if (are_more_)
             found_.back().lines.push_back(
-                {"it is in by more ways than these", "", "no more than 100 are written out", {}});
+                {fmt::format("{} is in it by more ways than these", model_.chemicals[chemical_].name),
+                 "",
+                 "docs/limits.md says how many are written out",
+                 {}});
         return std::move(found_);
     }
 
@@ -98,7 +101,6 @@ class Follower {
     [[nodiscard]] bool is_enough() const { return found_.size() >= most_ways || lines_found_ >= most_lines_of_ways; }
 
     void go_into(const Portion& of) {
-        if (!has_[of.section] || is_within_[of.section]) return;
         is_within_[of.section] = true;
         within_.push_back({of, so_far_.count()});
     }
@@ -118,6 +120,7 @@ class Follower {
     }
 
     void pour(const Portion& of, const Addition& addition) {
+        if (!has_[addition.solution] || is_within_[addition.solution]) return;
         const Exact ml = measure_in(of, addition, so_far_);
         const auto& poured = model_.sections[addition.solution];
         const std::size_t variants = check::variants_of(model_, poured);

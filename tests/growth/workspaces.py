@@ -123,7 +123,7 @@ def chain(folder, count):
     """Each solution is the one before, under another name; the last is used."""
     diluted = [f"recipe Reed {i}\n    Reed {i - 1}   1 l\n" for i in range(1, count)]
     write(folder, BENCH, "recipe Reed 0\n    water   1 l\n    metol   3 g\n    water to make   1 l\n", *diluted,
-          "recipe Last\n    Reed " f"{count - 1}   1 l\n    capacity   10 films 135 per 1 l\n",
+          f"recipe Last\n    Reed {count - 1}   1 l\n    capacity   10 films 135 per 1 l\n",
           "process last\n    Last   5 min\nplan Winter\n    2027-02-01   2 films 135 through last")
 
 
