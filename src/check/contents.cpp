@@ -30,19 +30,22 @@ void add_to(std::vector<Content>& contents, const Content& more, double share) {
 const ContentsTable::Known& ContentsTable::of(Id section) {
     if (const auto found = done_.find(section); found != done_.end()) return found->second;
     const auto done = [this](Id id) { return done_.contains(id); };
-    for (const Id id : made_of(model_, section, done)) done_.emplace(id, work_out(model_.sections[id]));
+    for (const Id id : made_of(model_, section, done)) done_.emplace(id, work_out(model_.sections[id], 1));
     return done_.at(section);
 }
 
-ContentsTable::Known ContentsTable::work_out(const Section& section) {
+ContentsTable::Known ContentsTable::of(Id section, const Exact& batch) {
+    Known as_written = of(section);
+    return batch == 1 ? as_written : work_out(model_.sections[section], batch);
+}
+
+ContentsTable::Known ContentsTable::work_out(const Section& section, const Exact& batch) {
     Known known{{}, !section.broken};
     const auto variant = variant_of(section);
     const Exact made = made_ml(model_, section, variant);
     if (made <= 0) return known;
     const double ml = made.to_double();
     known.contents.reserve(section.lines.size());
-    const bool is_made = made_ != none && &section == &model_.sections[made_];
-    const Exact batch = is_made ? batch_ : Exact(1);
     for (std::size_t i = 0; i < section.lines.size(); ++i) {
         const auto* addition = std::get_if<Addition>(&section.lines[i]);
         if (addition == nullptr || addition->chemical == model_.water) continue;
@@ -116,17 +119,17 @@ void ContentsTable::add_leftovers(Known& known, const Addition& addition, const 
     }
 }
 
-std::vector<Content> contents(const Model& model, Id section, std::size_t variant, const Exact& batch) {
-    return ContentsTable(model, variant, section, batch).of(section).contents;
+KnownContents::KnownContents(const Model& model) : model_(model) {}
+KnownContents::~KnownContents() = default;
+
+std::vector<Content> KnownContents::of(Id section, std::size_t variant, const Exact& batch) {
+    auto& table = tables_[variant];
+    if (!table) table = std::make_unique<ContentsTable>(model_, variant);
+    return table->of(section, batch).contents;
 }
 
-std::vector<std::vector<Content>> contents_of_each(const Model& model, const std::vector<Id>& sections,
-                                                   std::size_t variant) {
-    ContentsTable table(model, variant);
-    std::vector<std::vector<Content>> each;
-    each.reserve(sections.size());
-    for (const Id section : sections) each.push_back(table.of(section).contents);
-    return each;
+std::vector<Content> contents(const Model& model, Id section, std::size_t variant, const Exact& batch) {
+    return KnownContents(model).of(section, variant, batch);
 }
 
 }  // namespace scruple::check

@@ -15,18 +15,17 @@ namespace scruple::check {
 class ContentsTable {
   public:
     ContentsTable(const Model& model, std::size_t variant) : model_(model), variant_(variant) {}
-    /// The same where so much of one section is made, as a share of what is written.
-    ContentsTable(const Model& model, std::size_t variant, Id made, Exact batch)
-        : model_(model), variant_(variant), made_(made), batch_(std::move(batch)) {}
 
     struct Known {
         std::vector<Content> contents;
         bool whole = true;  ///< no line of anything in it was lost, and nothing in it goes round in a circle
     };
     const Known& of(Id section);
+    /// The same where so much of it is made, as a share of what is written; that is not kept.
+    Known of(Id section, const Exact& batch);
 
   private:
-    Known work_out(const Section& section);
+    Known work_out(const Section& section, const Exact& batch);
     [[nodiscard]] std::size_t variant_of(const Section& section) const;
     [[nodiscard]] Exact measure(const Section& section, std::size_t line, std::size_t variant) const;
     struct Portion {
@@ -42,8 +41,6 @@ class ContentsTable {
 
     const Model& model_;
     std::size_t variant_;
-    Id made_ = none;
-    Exact batch_ = 1;
     std::unordered_map<Id, Known> done_;
 };
 

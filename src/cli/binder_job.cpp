@@ -33,9 +33,9 @@ struct Cards {
     std::string left_out;
 };
 
-void add(const Loaded& loaded, const plan::CardRequest& request, Cards& cards) {
-    const check::Model& model = loaded.checked.model;
-    auto made = plan::make_card(model, request);
+void add(const Loaded& loaded, check::KnownContents& known, const plan::CardRequest& request, Cards& cards) {
+    const check::Model& model = known.model();
+    auto made = plan::make_card(known, request);
     if (const auto* refusal = std::get_if<plan::Refusal>(&made)) {
         cards.left_out +=
             fmt::format("left out: {}: {}\n", check::shown_name(model, request.section), refusal->message);
@@ -48,12 +48,13 @@ void add(const Loaded& loaded, const plan::CardRequest& request, Cards& cards) {
 
 Cards cards_of(const Loaded& loaded, Id bench) {
     const check::Model& model = loaded.checked.model;
+    check::KnownContents known(model);
     Cards cards;
     for (const Id recipe : recipes_by_name(model))
         for (const Id section : model.recipes[recipe].sections)
             for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
-                add(loaded, {.section = section, .variant = variant, .how_much = {}, .bench = bench, .mixed_on = {}},
-                    cards);
+                add(loaded, known,
+                    {.section = section, .variant = variant, .how_much = {}, .bench = bench, .mixed_on = {}}, cards);
     return cards;
 }
 

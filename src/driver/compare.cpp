@@ -18,7 +18,12 @@ using How = ComparedSolution::How;
 class Comparison {
   public:
     Comparison(Side& before, Side& after)
-        : before_(before), after_(after), old_(solutions_of(before)), new_(solutions_of(after)) {}
+        : before_(before),
+          after_(after),
+          held_before_(before.loaded.checked.model),
+          held_after_(after.loaded.checked.model),
+          old_(solutions_of(before, held_before_)),
+          new_(solutions_of(after, held_after_)) {}
 
     plan::Compared made() {
         plan::Compared all{before_.asked, after_.asked};
@@ -33,12 +38,8 @@ class Comparison {
     }
 
   private:
-    [[nodiscard]] plan::SolutionOf in_before(const Solution& it) const {
-        return {before_.loaded.checked.model, it.section, it.variant};
-    }
-    [[nodiscard]] plan::SolutionOf in_after(const Solution& it) const {
-        return {after_.loaded.checked.model, it.section, it.variant};
-    }
+    [[nodiscard]] plan::SolutionOf in_before(const Solution& it) { return {held_before_, it.section, it.variant}; }
+    [[nodiscard]] plan::SolutionOf in_after(const Solution& it) { return {held_after_, it.section, it.variant}; }
 
     void pair_by_name() {
         partner_.assign(new_.size(), nullptr);
@@ -75,7 +76,7 @@ class Comparison {
         taken_[old] = true;
     }
 
-    void add(std::size_t i, plan::Compared& all) const {
+    void add(std::size_t i, plan::Compared& all) {
         const Solution& after = new_[i];
         if (partner_[i] == nullptr) {
             all.solutions.push_back({How::come, after.name});
@@ -98,7 +99,7 @@ class Comparison {
         all.solutions.push_back(std::move(it));
     }
 
-    void look_closer(const Solution& before, const Solution& after, ComparedSolution& it) const {
+    void look_closer(const Solution& before, const Solution& after, ComparedSolution& it) {
         it.contents_differ = std::ranges::any_of(
             it.differences, [](const plan::Difference& d) { return d.of == plan::Fact::Of::contents; });
         if (it.contents_differ) {
@@ -119,6 +120,7 @@ class Comparison {
 
     Side& before_;
     Side& after_;
+    check::KnownContents held_before_, held_after_;
     std::vector<Solution> old_, new_;
     std::vector<const Solution*> partner_;  ///< of each new one
     std::vector<bool> taken_;               ///< of each old one
@@ -132,8 +134,9 @@ plan::Compared compare(Side before, Side after) {
 
 std::string facts_text(Side side) {
     constexpr std::string_view kinds[] = {"holds", "pH", "test", "batch", "step", "lasts", "caution", "note"};
+    check::KnownContents known(side.loaded.checked.model);
     std::string text;
-    for (const Solution& solution : solutions_of(side)) {
+    for (const Solution& solution : solutions_of(side, known)) {
         text += solution.name + "\n";
         if (!solution.why.empty()) text += fmt::format("    not worked out: {}\n", solution.why);
         for (const plan::Fact& fact : solution.facts) {

@@ -33,8 +33,7 @@ void add_block(const Loaded& loaded, const check::Place& place, std::string& tex
 }
 
 /// Facts, or why there are none.
-void look_at(const Side& side, bool is_read, Solution& solution) {
-    const check::Model& model = side.loaded.checked.model;
+void look_at(const Side& side, check::KnownContents& known, bool is_read, Solution& solution) {
     if (!is_read) {
         solution.why = has_an_error;
         return;
@@ -43,7 +42,7 @@ void look_at(const Side& side, bool is_read, Solution& solution) {
     request.section = solution.section;
     request.variant = solution.variant;
     request.how_much = plan::MakeVolume{1000};
-    auto made = plan::make_card(model, request);
+    auto made = plan::make_card(known, request);
     if (const auto* refusal = std::get_if<plan::Refusal>(&made)) {
         solution.why = refusal->message;
         return;
@@ -52,12 +51,12 @@ void look_at(const Side& side, bool is_read, Solution& solution) {
     card.warnings = judgements_for(side.loaded, solution.section);
     std::ranges::move(warnings_for(side.loaded, solution.section), std::back_inserter(card.warnings));
     std::ranges::move(notes_for(side.loaded, solution.section), std::back_inserter(card.notes));
-    const check::Section& section = model.sections[solution.section];
+    const check::Section& section = known.model().sections[solution.section];
     solution.facts = plan::facts_of(card, section.by_parts ? "" : plan::plain_ml(section.makes_ml).with_unit());
 }
 
-Solution solution(const Side& side, Id section, std::size_t variant, bool is_read) {
-    const check::Model& model = side.loaded.checked.model;
+Solution solution(const Side& side, check::KnownContents& known, Id section, std::size_t variant, bool is_read) {
+    const check::Model& model = known.model();
     const check::Recipe& recipe = model.recipes[model.sections[section].recipe];
     std::string name = check::shown_name(model, section);
     if (variant < recipe.variants.size()) name += fmt::format(", variant {}", recipe.variants[variant]);
@@ -65,13 +64,13 @@ Solution solution(const Side& side, Id section, std::size_t variant, bool is_rea
     if (model.sections[recipe.sections.front()].kind != check::SectionKind::whole)
         add_block(side.loaded, recipe.place, made.text);
     add_block(side.loaded, model.sections[section].place, made.text);
-    look_at(side, is_read, made);
+    look_at(side, known, is_read, made);
     return made;
 }
 
 }  // namespace
 
-std::vector<Solution> solutions_of(Side& side) {
+std::vector<Solution> solutions_of(Side& side, check::KnownContents& known) {
     check::Model& model = side.loaded.checked.model;
     model.log.clear();
     const std::vector<bool> read = are_read(side.loaded);
@@ -81,7 +80,7 @@ std::vector<Solution> solutions_of(Side& side) {
         if (!is_meant(side, recipe)) continue;
         for (const Id section : recipe.sections)
             for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
-                all.push_back(solution(side, section, variant, read[section]));
+                all.push_back(solution(side, known, section, variant, read[section]));
     }
     return all;
 }

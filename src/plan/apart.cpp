@@ -17,7 +17,7 @@ using check::Id;
 using check::Model;
 
 std::vector<Content> contents(const SolutionOf& it) {
-    return check::contents(it.model, it.section, it.variant);
+    return it.known.of(it.section, it.variant);
 }
 
 std::string normal(const Model& model, Id chemical) {
@@ -37,7 +37,7 @@ std::vector<Total> as_in(const Model& other, const Model& model, std::vector<Tot
 
 std::set<std::string> chemicals(const SolutionOf& it) {
     std::set<std::string> names;
-    for (const Content& content : contents(it)) names.insert(normal(it.model, content.chemical));
+    for (const Content& content : contents(it)) names.insert(normal(it.known.model(), content.chemical));
     return names;
 }
 
@@ -98,25 +98,13 @@ class ToPair {
     std::map<Things, std::multimap<double, std::pair<std::size_t, std::vector<Total>>>> of_things_;
 };
 
-/// In their order; what they share is worked out once.
-std::vector<std::vector<Content>> contents_of_all(const std::vector<SolutionOf>& solutions) {
-    std::map<std::size_t, std::vector<std::size_t>> of_variant;
-    for (std::size_t i = 0; i < solutions.size(); ++i) of_variant[solutions[i].variant].push_back(i);
-    std::vector<std::vector<Content>> all(solutions.size());
-    for (const auto& [variant, numbers] : of_variant) {
-        std::vector<Id> sections;
-        for (const std::size_t number : numbers) sections.push_back(solutions[number].section);
-        auto each = check::contents_of_each(solutions.front().model, sections, variant);
-        for (std::size_t i = 0; i < numbers.size(); ++i) all[numbers[i]] = std::move(each[i]);
-    }
-    return all;
-}
-
 }  // namespace
 
 std::optional<double> apart(const SolutionOf& before, const SolutionOf& after) {
-    const auto first = as_in(after.model, before.model, Totals(before.model).of(contents(before)));
-    const auto second = Totals(after.model).of(contents(after));
+    const Model& old_model = before.known.model();
+    const Model& new_model = after.known.model();
+    const auto first = as_in(new_model, old_model, Totals(old_model).of(contents(before)));
+    const auto second = Totals(new_model).of(contents(after));
     if (first.empty()) return std::nullopt;
     const auto percent = percent_apart(first, second);
     return percent && *percent <= most_percent_apart ? percent : std::nullopt;
@@ -126,16 +114,14 @@ std::vector<std::pair<std::size_t, std::size_t>> alike(const std::vector<Solutio
                                                        const std::vector<SolutionOf>& after) {
     std::vector<std::pair<std::size_t, std::size_t>> pairs;
     if (before.empty() || after.empty()) return pairs;
-    const Model& old_model = before.front().model;
-    const Model& new_model = after.front().model;
+    const Model& old_model = before.front().known.model();
+    const Model& new_model = after.front().known.model();
     const Totals of_old(old_model), of_new(new_model);
     ToPair to_pair;
-    const auto old_contents = contents_of_all(before);
     for (std::size_t i = 0; i < before.size(); ++i)
-        to_pair.add(i, as_in(new_model, old_model, of_old.of(old_contents[i])));
-    const auto new_contents = contents_of_all(after);
+        to_pair.add(i, as_in(new_model, old_model, of_old.of(contents(before[i]))));
     for (std::size_t i = 0; i < after.size(); ++i) {
-        auto totals = of_new.of(new_contents[i]);
+        auto totals = of_new.of(contents(after[i]));
         if (totals.empty()) continue;
         if (const auto number = to_pair.take(std::move(totals))) pairs.emplace_back(*number, i);
     }

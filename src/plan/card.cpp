@@ -83,15 +83,17 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
 }
 
 /// `batch`: how much is made, as a share of what is written.
-void fill_facts(const Model& model, const CardRequest& request, const Exact& batch, Card& card) {
+void fill_facts(check::KnownContents& known, const CardRequest& request, const Exact& batch, Card& card) {
+    const Model& model = known.model();
     const Exact makes_ml = model.sections[request.section].makes_ml * batch;
-    const auto contents = check::contents(model, request.section, request.variant, batch);
+    const auto contents = known.of(request.section, request.variant, batch);
     card.contents = content_rows(model, contents);
     card.ph = ph_row(model, contents, celsius_of(request));
     card.capacity = capacity_words(model, request.section, makes_ml);
-    card.cautions = cautions_of(model, request.section);
-    card.accepted = accepted_of(model, request.section);
-    card.hazards = hazards_of(model, request.section);
+    const Reach reach = reach_of(model, request.section);
+    card.cautions = cautions_of(model, reach);
+    card.accepted = accepted_of(model, reach);
+    card.hazards = hazards_of(model, reach);
     card.makes = plain_ml(makes_ml);
     card.makes_for = makes_for(model, request.how_much);
 }
@@ -103,7 +105,8 @@ void fill_assumed(const check::Section& section, const check::Bench* bench, std:
     card.assumed.insert(card.assumed.end(), from_work.begin(), from_work.end());
 }
 
-std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& request) {
+std::variant<Card, Refusal> card_of(check::KnownContents& known, const CardRequest& request) {
+    const Model& model = known.model();
     const auto scale = batch_scale(model, request);
     if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
     const auto script = script_of(model, request.section, request.variant);
@@ -117,7 +120,7 @@ std::variant<Card, Refusal> card_of(const Model& model, const CardRequest& reque
 
     Card card;
     fill_from_recipe(model, request, card);
-    fill_facts(model, request, std::get<Exact>(scale), card);
+    fill_facts(known, request, std::get<Exact>(scale), card);
     fill_assumed(section, bench, std::move(worked.assumed), card);
     card.gather = std::move(worked.gather);
     card.work = std::move(worked.work);
@@ -136,13 +139,19 @@ std::variant<Exact, Refusal> scale_of(const Model& model, const CardRequest& req
 }
 
 std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
-    const auto settled = settle(model, request);
+    check::KnownContents known(model);
+    return make_card(known, request);
+}
+
+std::variant<Card, Refusal> make_card(check::KnownContents& known, const CardRequest& request) {
+    const auto settled = settle(known.model(), request);
     if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
     const auto& [changed, choices] = std::get<Settled>(settled);
-    const Model& as_settled = changed ? *changed : model;
-    auto made = card_of(as_settled, request);
+    if (!changed) return card_of(known, request);
+    check::KnownContents known_then(*changed);
+    auto made = card_of(known_then, request);
     if (auto* card = std::get_if<Card>(&made))
-        for (const Choice& choice : choices) card->substituted.push_back(substitution_words(as_settled, choice));
+        for (const Choice& choice : choices) card->substituted.push_back(substitution_words(*changed, choice));
     return made;
 }
 

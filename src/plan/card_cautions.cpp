@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "card_facts.hpp"
-#include "reach.hpp"
 #include "words.hpp"
 
 namespace scruple::plan {
@@ -59,8 +58,7 @@ void add_conversions(const Model& model, const Reach& reach, Cautions& cautions)
 
 }  // namespace
 
-std::vector<Caution> cautions_of(const Model& model, Id section) {
-    const Reach reach = reach_of(model, section);
+std::vector<Caution> cautions_of(const Model& model, const Reach& reach) {
     Cautions cautions;
     cautions.add(
         "Read the safety data sheet of each chemical before opening it; where it differs from this card, the sheet "
@@ -69,7 +67,7 @@ std::vector<Caution> cautions_of(const Model& model, Id section) {
     add_written(model, reach, cautions);
     add_conversions(model, reach, cautions);
     for (const Id id : reach.chemicals) cautions.add_all(model.chemicals[id].cautions, source_of(model.chemicals[id]));
-    if (fixes(model, section))
+    if (fixes(model, reach))
         cautions.add("Used fixer contains silver: keep it, and ask your waste authority or a licensed carrier.",
                      every_card);
     cautions.add("Local rules decide what may go down a drain; this card does not.", every_card);
@@ -77,9 +75,9 @@ std::vector<Caution> cautions_of(const Model& model, Id section) {
     return std::move(cautions.list);
 }
 
-std::vector<HazardRow> hazards_of(const Model& model, Id section) {
+std::vector<HazardRow> hazards_of(const Model& model, const Reach& reach) {
     std::vector<HazardRow> rows;
-    for (const Id id : reach_of(model, section).chemicals) {
+    for (const Id id : reach.chemicals) {
         const Chemical& chemical = model.chemicals[id];
         rows.push_back({std::string(chemical.name),
                         {chemical.hazards.begin(), chemical.hazards.end()},

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "reach.hpp"
 #include "scruple/check/contents.hpp"
 #include "scruple/plan/card.hpp"
 
@@ -20,10 +21,10 @@ namespace scruple::plan {
                                           double celsius);
 
 /// First what every card says, then recipe, parts, conversions and chemicals, each caution once.
-[[nodiscard]] std::vector<Caution> cautions_of(const check::Model& model, check::Id section);
+[[nodiscard]] std::vector<Caution> cautions_of(const check::Model& model, const Reach& reach);
 /// What must not meet and is let meet: in the solution, in what it is made of, and where a process carries it over.
-[[nodiscard]] std::vector<AcceptedMeeting> accepted_of(const check::Model& model, check::Id section);
-[[nodiscard]] std::vector<HazardRow> hazards_of(const check::Model& model, check::Id section);
+[[nodiscard]] std::vector<AcceptedMeeting> accepted_of(const check::Model& model, const Reach& reach);
+[[nodiscard]] std::vector<HazardRow> hazards_of(const check::Model& model, const Reach& reach);
 
 [[nodiscard]] std::vector<Life> lives_of(const check::Section& section, std::optional<check::Day> mixed_on);
 /// The capacity lines, with what they come to for this batch.

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "card_facts.hpp"
-#include "reach.hpp"
 
 namespace scruple::plan {
 
@@ -40,8 +39,8 @@ AcceptedMeeting words(const Model& model, const Accepted& accepted) {
 
 }  // namespace
 
-std::vector<AcceptedMeeting> accepted_of(const Model& model, Id section) {
-    const Reach reach = reach_of(model, section);
+std::vector<AcceptedMeeting> accepted_of(const Model& model, const Reach& reach) {
+    const Id section = reach.sections.front();
     const auto made_of = [&](Id id) { return std::ranges::find(reach.sections, id) != reach.sections.end(); };
     std::vector<AcceptedMeeting> all;
     for (const Accepted& accepted : model.accepted)

@@ -68,23 +68,22 @@ bool of_the_same_chemicals(const std::vector<Content>& a, const std::vector<Cont
 
 class Comparison {
   public:
-    Comparison(const Model& model, Id section, std::size_t variant)
+    Comparison(const Model& model, Id section, std::size_t variant, const std::vector<Content>& contents)
         : model_(model),
           section_(section),
           variant_(variant),
           totals_(model),
-          contents_(check::contents(model, section, variant)),
-          own_(totals_.of(contents_)) {}
+          contents_(contents),
+          own_(totals_.of(contents)) {}
 
-    [[nodiscard]] std::vector<SameSolution> same() const {
+    [[nodiscard]] std::vector<SameSolution> same(check::KnownContents& known) const {
         std::map<std::pair<Id, std::size_t>, SameSolution> found;
         for (std::size_t variant = 0; !own_.empty(); ++variant) {
             const auto others = mixed_in(variant);
             if (others.empty()) break;
-            const auto contents = check::contents_of_each(model_, others, variant);
-            for (std::size_t i = 0; i < others.size(); ++i)
-                if (auto same = compared(others[i], variant, contents[i]))
-                    found.emplace(std::pair(others[i], variant), *std::move(same));
+            for (const Id other : others)
+                if (auto same = compared(other, variant, known.of(other, variant)))
+                    found.emplace(std::pair(other, variant), *std::move(same));
         }
         std::vector<SameSolution> in_order;
         in_order.reserve(found.size());
@@ -118,7 +117,7 @@ class Comparison {
     Id section_;
     std::size_t variant_;
     Totals totals_;
-    std::vector<Content> contents_;
+    const std::vector<Content>& contents_;
     std::vector<Total> own_;
 };
 
@@ -138,14 +137,15 @@ std::vector<std::string> left_out(const Model& model, const check::Section& sect
 ContentsSheet sheet_of(const Model& model, const CardRequest& request) {
     const auto [section, variant] = std::pair(request.section, request.variant);
     const check::Section& it = model.sections[section];
-    const std::vector<Content> contents = check::contents(model, section, variant);
+    check::KnownContents known(model);
+    const std::vector<Content> contents = known.of(section, variant);
     return {it.recipe == check::none ? "" : std::string(model.recipes[it.recipe].name),
             check::section_words(it),
             variant_name(model, section, variant),
             content_rows(model, contents),
             ph_row(model, contents, celsius_of(request)),
             species_rows(model, contents),
-            Comparison(model, section, variant).same(),
+            Comparison(model, section, variant, contents).same(known),
             left_out(model, it)};
 }
 

@@ -152,8 +152,9 @@ Label label_of(const Model& model, const LabelRequest& request) {
     label.batch = request.batch;
     label.tally = std::ranges::none_of(check::capacity_of(model, request.section), is_one_shot) &&
                   !check::capacity_of(model, request.section).empty();
-    for (const HazardRow& row : hazards_of(model, request.section)) label.hazards.push_back(hazard_of(row));
-    label.accepted = accepted_of(model, request.section);
+    const Reach reach = reach_of(model, request.section);
+    for (const HazardRow& row : hazards_of(model, reach)) label.hazards.push_back(hazard_of(row));
+    label.accepted = accepted_of(model, reach);
     label.digest = request.digest;
     return label;
 }

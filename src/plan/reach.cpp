@@ -85,10 +85,10 @@ Reach reach_of(const Model& model, Id section) {
     return std::move(walker.reach);
 }
 
-bool fixes(const check::Model& model, check::Id section) {
-    const check::Id recipe = model.sections[section].recipe;
+bool fixes(const Model& model, const Reach& reach) {
+    const Id recipe = model.sections[reach.sections.front()].recipe;
     if (recipe != check::none && model.recipes[recipe].is_a.find("fixer") != std::string_view::npos) return true;
-    return std::ranges::any_of(reach_of(model, section).chemicals, [&](check::Id id) {
+    return std::ranges::any_of(reach.chemicals, [&](Id id) {
         const std::string_view name = model.chemicals[id].name;
         return name.find("thiosulfate") != std::string_view::npos ||
                name.find("thiosulphate") != std::string_view::npos;

@@ -16,7 +16,7 @@ struct Reach {
 
 [[nodiscard]] Reach reach_of(const check::Model& model, check::Id section);
 
-/// Whether it takes silver out of films and papers: called a fixer, or made with a thiosulfate.
-[[nodiscard]] bool fixes(const check::Model& model, check::Id section);
+/// Whether the solution reached from takes silver out of films and papers: called a fixer, or made with a thiosulfate.
+[[nodiscard]] bool fixes(const check::Model& model, const Reach& reach);
 
 }  // namespace scruple::plan

@@ -50,6 +50,15 @@ class Reading(growth.Growth):
             it.write_text(it.read_text(encoding="utf-8").replace("Reed", "Rush"), encoding="utf-8")
         self.grows_little(5, two, "compare", "FOLDER/old", "FOLDER/new", statuses=(0, 1))
 
+    def test_comparing_chains(self):
+        def two(folder, count):
+            for name, grams in (("old", "3 g"), ("new", "4 g")):
+                (folder / name).mkdir()
+                of.chain(folder / name, count)
+                it = folder / name / of.OF_ONE_FILE
+                it.write_text(it.read_text(encoding="utf-8").replace("3 g", grams), encoding="utf-8")
+        self.grows_little(50, two, "compare", "FOLDER/old", "FOLDER/new", statuses=(0, 1))
+
     def test_printed_lines(self):
         self.grows_little(10, of.printed, "settle", "Bittern", statuses=(0, 1))
 

@@ -2,6 +2,9 @@
 // How much of what: doses in grams, millilitres and moles, and what a finished solution holds.
 #pragma once
 
+#include <map>
+#include <memory>
+
 #include "scruple/check/model.hpp"
 
 namespace scruple::check {
@@ -64,9 +67,23 @@ struct Content {
 [[nodiscard]] std::vector<Content> contents(const Model& model, Id section, std::size_t variant,
                                             const Exact& batch = 1);
 
-/// The same of many sections, as written, in their order; what they share is worked out once.
-[[nodiscard]] std::vector<std::vector<Content>> contents_of_each(const Model& model, const std::vector<Id>& sections,
-                                                                 std::size_t variant);
+class ContentsTable;
+
+/// The same of many sections, while nothing in the model changes: what they share is worked out once.
+class KnownContents {
+  public:
+    explicit KnownContents(const Model& model);
+    ~KnownContents();
+    KnownContents(const KnownContents&) = delete;
+    KnownContents& operator=(const KnownContents&) = delete;
+
+    [[nodiscard]] std::vector<Content> of(Id section, std::size_t variant, const Exact& batch = 1);
+    [[nodiscard]] const Model& model() const { return model_; }
+
+  private:
+    const Model& model_;
+    std::map<std::size_t, std::unique_ptr<ContentsTable>> tables_;  ///< one a variant
+};
 
 /// How one gram of `from` is weighed as another form of the same chemical: grams of `to` with the same moles.
 [[nodiscard]] Exact as_form(const Form& from, const Form& to, const Exact& grams);

@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "scruple/check/contents.hpp"
 #include "scruple/check/model.hpp"
 #include "scruple/plan/figure.hpp"
 #include "scruple/plan/rescaling.hpp"
@@ -187,5 +188,7 @@ struct Refusal {
 [[nodiscard]] std::variant<check::Exact, Refusal> scale_of(const check::Model& model, const CardRequest& request);
 
 [[nodiscard]] std::variant<Card, Refusal> make_card(const check::Model& model, const CardRequest& request);
+/// The same where many cards of a model are made.
+[[nodiscard]] std::variant<Card, Refusal> make_card(check::KnownContents& known, const CardRequest& request);
 
 }  // namespace scruple::plan

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "scruple/check/contents.hpp"
 #include "scruple/plan/card.hpp"
 
 namespace scruple::plan {
@@ -64,7 +65,7 @@ struct Compared {
 
 /// One variant of a solution in its workspace.
 struct SolutionOf {
-    const check::Model& model;
+    check::KnownContents& known;
     check::Id section = check::none;
     std::size_t variant = 0;
 };
