@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <unordered_map>
 
 #include "batch_scale.hpp"
@@ -144,10 +145,11 @@ class Deriver {
     std::vector<Why> found_;
 };
 
-Refusal nothing_of(const Model& model, Id section, Id chemical) {
-    return Refusal{
-        fmt::format("{} takes no {}: neither a line of it nor a solution that it is made of has an amount of it.",
-                    check::shown_name(model, section), model.chemicals[chemical].name)};
+Refusal nothing_of(const Model& model, Id section, Id chemical, bool too_thin) {
+    return Refusal{fmt::format("{} takes no {}: {}.", check::shown_name(model, section), model.chemicals[chemical].name,
+                               too_thin
+                                   ? "the solutions that it is made of bring less than a molecule of it into a litre"
+                                   : "neither a line of it nor a solution that it is made of has an amount of it")};
 }
 
 std::variant<std::vector<Why>, Refusal> why_of(const Model& model, const check::Section& as_written,
@@ -159,8 +161,9 @@ std::variant<std::vector<Why>, Refusal> why_of(const Model& model, const check::
     auto found = Deriver(model, as_written, request, std::get<Exact>(scale), chemical).all(std::get<Script>(script));
     const Portion batch{request.section, request.variant,
                         model.sections[request.section].makes_ml * std::get<Exact>(scale)};
-    for (Why& why : shares_in(model, batch, chemical)) found.push_back(std::move(why));
-    if (found.empty()) return nothing_of(model, request.section, chemical);
+    Shares shares = shares_in(model, batch, chemical);
+    std::ranges::move(shares.found, std::back_inserter(found));
+    if (found.empty()) return nothing_of(model, request.section, chemical, shares.any_too_thin);
     return found;
 }
 

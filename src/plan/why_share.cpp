@@ -19,6 +19,8 @@ using check::Id;
 using check::Model;
 using check::Section;
 
+// A litre has less than 10²⁷ molecules of anything: thinner, a solution brings none.
+constexpr double least_share = 1e-27;
 // A few solutions may be in one another in more ways than there is paper for.
 constexpr std::size_t most_ways = 100, most_lines_of_ways = 100'000;
 
@@ -64,7 +66,7 @@ class Follower {
           is_within_(model.sections.size()),
           so_far_(model) {}
 
-    std::vector<Why> run() {
+    Shares run() {
         go_into(batch_);
         while (!within_.empty() && !are_more_) {
             Inside& inside = within_.back();
@@ -82,12 +84,12 @@ class Follower {
             if (addition->solution != check::none) pour(of, *addition);
         }
         if (are_more_)
-            found_.back().lines.push_back(
+            shares_.found.back().lines.push_back(
                 {fmt::format("{} is in it by more ways than these", model_.chemicals[chemical_].name),
                  "",
                  "docs/limits.md says how many are written out",
                  {}});
-        return std::move(found_);
+        return std::move(shares_);
     }
 
   private:
@@ -98,7 +100,9 @@ class Follower {
         std::size_t next = 0;
     };
 
-    [[nodiscard]] bool is_enough() const { return found_.size() >= most_ways || lines_found_ >= most_lines_of_ways; }
+    [[nodiscard]] bool is_enough() const {
+        return shares_.found.size() >= most_ways || lines_found_ >= most_lines_of_ways;
+    }
 
     void go_into(const Portion& of) {
         is_within_[of.section] = true;
@@ -122,6 +126,10 @@ class Follower {
     void pour(const Portion& of, const Addition& addition) {
         if (!has_[addition.solution] || is_within_[addition.solution]) return;
         const Exact ml = measure_in(of, addition, so_far_);
+        if ((ml / batch_.ml).to_double() < least_share) {
+            shares_.any_too_thin = true;
+            return;
+        }
         const auto& poured = model_.sections[addition.solution];
         const std::size_t variants = check::variants_of(model_, poured);
         if (poured.makes_ml > 0) go_into({addition.solution, of.variant < variants ? of.variant : 0, ml});
@@ -133,10 +141,11 @@ class Follower {
         WhyLines lines = so_far_;
         const Exact measure = measure_in(of, addition, lines);
         const Exact g_per_l = lines.by_the_litre(addition, measure, batch_.ml);
-        found_.push_back({check::shown_name(model_, batch_.section), substance_words(model_, addition),
-                          "by way of " + check::shown_name(model_, of.section), plain(g_per_l, "g/l"), lines.take(),
-                          true});
-        lines_found_ += found_.back().lines.size();
+        auto& found = shares_.found;
+        found.push_back({check::shown_name(model_, batch_.section), substance_words(model_, addition),
+                         "by way of " + check::shown_name(model_, of.section), plain(g_per_l, "g/l"), lines.take(),
+                         true});
+        lines_found_ += found.back().lines.size();
     }
 
     const Model& model_;
@@ -148,12 +157,12 @@ class Follower {
     WhyLines so_far_;
     std::size_t lines_found_ = 0;
     bool are_more_ = false;  ///< ways than are shown
-    std::vector<Why> found_;
+    Shares shares_;
 };
 
 }  // namespace
 
-std::vector<Why> shares_in(const Model& model, const Portion& batch, Id chemical) {
+Shares shares_in(const Model& model, const Portion& batch, Id chemical) {
     return Follower(model, batch, chemical).run();
 }
 

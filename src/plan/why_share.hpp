@@ -15,8 +15,13 @@ struct Portion {
     check::Exact ml{};
 };
 
+struct Shares {
+    std::vector<Why> found;
+    bool any_too_thin = false;  ///< a way that was not followed, as not a molecule of it is in a litre
+};
+
 /// One for each line of those solutions that has the chemical, down to what is weighed, as grams in a litre of the
 /// batch. Nothing is rounded to an instrument: it is weighed there, and not here.
-[[nodiscard]] std::vector<Why> shares_in(const check::Model& model, const Portion& batch, check::Id chemical);
+[[nodiscard]] Shares shares_in(const check::Model& model, const Portion& batch, check::Id chemical);
 
 }  // namespace scruple::plan
