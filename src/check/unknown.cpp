@@ -10,6 +10,9 @@ namespace {
 
 using diagnostics::Kind;
 
+// As much as a message shows: words around a name are few.
+constexpr std::size_t longest_looked_into = 240;
+
 std::string nearest_substance(Reader& reader, std::string_view written, NameOf wanted) {
     if (reader.suggestions_left == 0) return {};
     --reader.suggestions_left;
@@ -82,14 +85,31 @@ bool report_which_section(Reader& reader, const syntax::Name& name, Id here) {
     return true;
 }
 
-/// `stock` or `part C` in a recipe that has other parts: which they are.
+/// The recipe whose solution is asked for: of `part C` the one that it stands in, of `Lantern part C` that of the name
+/// before.
+const Recipe* recipe_with_section(Reader& reader, std::string_view normal, Id here) {
+    const auto& model = reader.model;
+    if (begins_with_section_word(normal)) return here == none ? nullptr : &model.recipes[here];
+    if (normal.size() > longest_looked_into) return nullptr;
+    for (auto blank = normal.rfind(' '); blank != std::string_view::npos && blank > 0;
+         blank = normal.rfind(' ', blank - 1)) {
+        if (!begins_with_section_word(normal.substr(blank + 1))) continue;
+        const auto found = model.recipe_names.find(std::string(normal.substr(0, blank)));
+        if (found != model.recipe_names.end()) return &model.recipes[found->second];
+    }
+    return nullptr;
+}
+
+/// `stock`, `part C` or `Lantern part C` where the recipe has other parts, or none: which it has.
 bool report_no_such_section(Reader& reader, const syntax::Name& name, Id here) {
-    if (here == none || !begins_with_section_word(reader.normal(reader.text(name)))) return false;
+    const auto* recipe = recipe_with_section(reader, reader.normal(reader.text(name)), here);
+    if (recipe == nullptr) return false;
+    const bool is_own = here != none && recipe == &reader.model.recipes[here];
     std::vector<std::string> choices;
-    for (const Id id : reader.model.recipes[here].sections) {
+    for (const Id id : recipe->sections) {
         const auto& section = reader.model.sections[id];
-        if (section.kind == SectionKind::part || section.kind == SectionKind::bath)
-            choices.push_back(section_words(section));
+        const bool is_part = section.kind == SectionKind::part || section.kind == SectionKind::bath;
+        if (!is_own || is_part) choices.push_back(is_own ? section_words(section) : shown_name(reader.model, id));
     }
     if (choices.empty()) return false;
     reader.report(Kind::unknown_name, name.span, {reader.text(name), listed(choices)});
@@ -117,8 +137,6 @@ void report_unknown(Reader& reader, const syntax::Name& name, Id recipe, NameOf 
         return;
     }
     if (report_no_such_section(reader, name, recipe)) return;
-    // As much as a message shows: words around a name are few.
-    constexpr std::size_t longest_looked_into = 240;
     std::string inside;
     if (written.size() <= longest_looked_into) {
         inside = known_inside(reader, written, recipe);
