@@ -4,10 +4,10 @@
 
     run.py [--sample N [--seed N]] [--built] [RUNG...]
 
-RUNG is quantity, chemistry and check where none is named. It needs Debian's python3-clang-14.
+RUNG is quantity, chemistry and check where none is named; plan is worth it, too. It needs Debian's python3-clang-14.
 
 All mutants are built at once (mutate.py), and one is switched on a run. The test programs that reach it, then those suites of
-the whole program that look most at what was checked, are run until one fails, ends badly, or takes five times the processor's
+the whole program that look most at it, are run until one fails, ends badly, or takes five times the processor's
 time that it should, whatever else the machine does. Test cases that make thousands of workspaces are left out. --built takes
 what was built before. Prints how many are killed, and lists the others in build/mutants/survivors.txt; those that
 equivalent.txt explains are counted apart.
@@ -28,7 +28,8 @@ WORK = ROOT / "build/mutants"
 TREE = WORK / "tree"
 COPIED = ("CMakeLists.txt", "README.md", "DEVELOPERS.md", "docs", "grammar", "include", "recipes", "src", "tests")
 PROGRAMS = ("quantity", "chemistry", "syntax", "check", "printed", "plan", "emit", "driver")
-SUITES = ("results", "meetings", "contents", "why", "json", "inputs", "compare")
+SUITES = {"results", "meetings", "contents", "why", "json", "inputs", "compare"}
+SUITES_OF_PLANS = {"calendar", "evening", "mixed", "packs", "shelf", "weigh", "react", "what_if"}
 LEFT_OUT = ("thousands of spoilt*", "what a diagnostic offers*", "*ten thousand*")
 
 
@@ -147,7 +148,8 @@ def main():
     if asked.sample:
         random.seed(asked.seed)
         mutants = sorted(random.sample(mutants, min(asked.sample, len(mutants))), key=lambda m: m["id"])
-    programs, suites = [of_program(name) for name in PROGRAMS], [of_suite(name) for name in SUITES]
+    names = SUITES | SUITES_OF_PLANS if "plan" in asked.rungs else SUITES
+    programs, suites = [of_program(name) for name in PROGRAMS], [of_suite(name) for name in sorted(names)]
     print("tests, and the seconds they take:", ", ".join(f"{t.name} {t.seconds:.1f}" for t in [*programs, *suites]), flush=True)
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
         outcomes = list(pool.map(lambda mutant: outcome(mutant, programs, suites), mutants))
