@@ -33,9 +33,9 @@ struct Cards {
     std::string left_out;
 };
 
-void add(const Loaded& loaded, check::KnownContents& known, const plan::CardRequest& request, Cards& cards) {
-    const check::Model& model = known.model();
-    auto made = plan::make_card(known, request);
+void add(const Loaded& loaded, plan::CardMaker& maker, const plan::CardRequest& request, Cards& cards) {
+    const check::Model& model = maker.model();
+    auto made = maker.make(request);
     if (const auto* refusal = std::get_if<plan::Refusal>(&made)) {
         cards.left_out +=
             fmt::format("left out: {}: {}\n", check::shown_name(model, request.section), refusal->message);
@@ -48,12 +48,12 @@ void add(const Loaded& loaded, check::KnownContents& known, const plan::CardRequ
 
 Cards cards_of(const Loaded& loaded, Id bench) {
     const check::Model& model = loaded.checked.model;
-    check::KnownContents known(model);
+    plan::CardMaker maker(model);
     Cards cards;
     for (const Id recipe : recipes_by_name(model))
         for (const Id section : model.recipes[recipe].sections)
             for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
-                add(loaded, known,
+                add(loaded, maker,
                     {.section = section, .variant = variant, .how_much = {}, .bench = bench, .mixed_on = {}}, cards);
     return cards;
 }

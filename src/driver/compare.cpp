@@ -20,10 +20,10 @@ class Comparison {
     Comparison(Side& before, Side& after)
         : before_(before),
           after_(after),
-          held_before_(before.loaded.checked.model),
-          held_after_(after.loaded.checked.model),
-          old_(solutions_of(before, held_before_)),
-          new_(solutions_of(after, held_after_)) {}
+          maker_before_(before.loaded.checked.model),
+          maker_after_(after.loaded.checked.model),
+          old_(solutions_of(before, maker_before_)),
+          new_(solutions_of(after, maker_after_)) {}
 
     plan::Compared made() {
         plan::Compared all{before_.asked, after_.asked};
@@ -38,8 +38,12 @@ class Comparison {
     }
 
   private:
-    [[nodiscard]] plan::SolutionOf in_before(const Solution& it) { return {held_before_, it.section, it.variant}; }
-    [[nodiscard]] plan::SolutionOf in_after(const Solution& it) { return {held_after_, it.section, it.variant}; }
+    [[nodiscard]] plan::SolutionOf in_before(const Solution& it) {
+        return {maker_before_.contents(), it.section, it.variant};
+    }
+    [[nodiscard]] plan::SolutionOf in_after(const Solution& it) {
+        return {maker_after_.contents(), it.section, it.variant};
+    }
 
     void pair_by_name() {
         partner_.assign(new_.size(), nullptr);
@@ -120,7 +124,7 @@ class Comparison {
 
     Side& before_;
     Side& after_;
-    check::KnownContents held_before_, held_after_;
+    plan::CardMaker maker_before_, maker_after_;
     std::vector<Solution> old_, new_;
     std::vector<const Solution*> partner_;  ///< of each new one
     std::vector<bool> taken_;               ///< of each old one
@@ -134,9 +138,9 @@ plan::Compared compare(Side before, Side after) {
 
 std::string facts_text(Side side) {
     constexpr std::string_view kinds[] = {"holds", "pH", "test", "batch", "step", "lasts", "caution", "note"};
-    check::KnownContents known(side.loaded.checked.model);
+    plan::CardMaker maker(side.loaded.checked.model);
     std::string text;
-    for (const Solution& solution : solutions_of(side, known)) {
+    for (const Solution& solution : solutions_of(side, maker)) {
         text += solution.name + "\n";
         if (!solution.why.empty()) text += fmt::format("    not worked out: {}\n", solution.why);
         for (const plan::Fact& fact : solution.facts) {

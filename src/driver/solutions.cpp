@@ -33,7 +33,7 @@ void add_block(const Loaded& loaded, const check::Place& place, std::string& tex
 }
 
 /// Facts, or why there are none.
-void look_at(const Side& side, check::KnownContents& known, bool is_read, Solution& solution) {
+void look_at(const Side& side, plan::CardMaker& maker, bool is_read, Solution& solution) {
     if (!is_read) {
         solution.why = has_an_error;
         return;
@@ -42,7 +42,7 @@ void look_at(const Side& side, check::KnownContents& known, bool is_read, Soluti
     request.section = solution.section;
     request.variant = solution.variant;
     request.how_much = plan::MakeVolume{1000};
-    auto made = plan::make_card(known, request);
+    auto made = maker.make(request);
     if (const auto* refusal = std::get_if<plan::Refusal>(&made)) {
         solution.why = refusal->message;
         return;
@@ -51,12 +51,12 @@ void look_at(const Side& side, check::KnownContents& known, bool is_read, Soluti
     card.warnings = judgements_for(side.loaded, solution.section);
     std::ranges::move(warnings_for(side.loaded, solution.section), std::back_inserter(card.warnings));
     std::ranges::move(notes_for(side.loaded, solution.section), std::back_inserter(card.notes));
-    const check::Section& section = known.model().sections[solution.section];
+    const check::Section& section = maker.model().sections[solution.section];
     solution.facts = plan::facts_of(card, section.by_parts ? "" : plan::plain_ml(section.makes_ml).with_unit());
 }
 
-Solution solution(const Side& side, check::KnownContents& known, Id section, std::size_t variant, bool is_read) {
-    const check::Model& model = known.model();
+Solution solution(const Side& side, plan::CardMaker& maker, Id section, std::size_t variant, bool is_read) {
+    const check::Model& model = maker.model();
     const check::Recipe& recipe = model.recipes[model.sections[section].recipe];
     std::string name = check::shown_name(model, section);
     if (variant < recipe.variants.size()) name += fmt::format(", variant {}", recipe.variants[variant]);
@@ -64,13 +64,13 @@ Solution solution(const Side& side, check::KnownContents& known, Id section, std
     if (model.sections[recipe.sections.front()].kind != check::SectionKind::whole)
         add_block(side.loaded, recipe.place, made.text);
     add_block(side.loaded, model.sections[section].place, made.text);
-    look_at(side, known, is_read, made);
+    look_at(side, maker, is_read, made);
     return made;
 }
 
 }  // namespace
 
-std::vector<Solution> solutions_of(Side& side, check::KnownContents& known) {
+std::vector<Solution> solutions_of(Side& side, plan::CardMaker& maker) {
     check::Model& model = side.loaded.checked.model;
     model.log.clear();
     const std::vector<bool> read = are_read(side.loaded);
@@ -80,7 +80,7 @@ std::vector<Solution> solutions_of(Side& side, check::KnownContents& known) {
         if (!is_meant(side, recipe)) continue;
         for (const Id section : recipe.sections)
             for (std::size_t variant = 0; variant < check::variants_of(model, model.sections[section]); ++variant)
-                all.push_back(solution(side, known, section, variant, read[section]));
+                all.push_back(solution(side, maker, section, variant, read[section]));
     }
     return all;
 }

@@ -18,7 +18,7 @@ struct Solution {
     std::string why;                ///< why there are none
 };
 
-/// In the order of the workspace; `known` is of its model. Forgets the log.
-[[nodiscard]] std::vector<Solution> solutions_of(Side& side, check::KnownContents& known);
+/// In the order of the workspace; `maker` is of its model. Forgets the log.
+[[nodiscard]] std::vector<Solution> solutions_of(Side& side, plan::CardMaker& maker);
 
 }  // namespace scruple::driver

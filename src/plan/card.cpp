@@ -15,6 +15,14 @@
 
 namespace scruple::plan {
 
+struct SharedByCards {
+    explicit SharedByCards(const check::Model& of) : model(of), contents(of), reaches(of) {}
+
+    const check::Model& model;
+    check::KnownContents contents;
+    Reaches reaches;
+};
+
 namespace {
 
 using check::Exact;
@@ -83,16 +91,16 @@ void fill_from_recipe(const Model& model, const CardRequest& request, Card& card
 }
 
 /// `batch`: how much is made, as a share of what is written.
-void fill_facts(check::KnownContents& known, const CardRequest& request, const Exact& batch, Card& card) {
-    const Model& model = known.model();
+void fill_facts(SharedByCards& shared, const CardRequest& request, const Exact& batch, Card& card) {
+    const Model& model = shared.model;
     const Exact makes_ml = model.sections[request.section].makes_ml * batch;
-    const auto contents = known.of(request.section, request.variant, batch);
+    const auto contents = shared.contents.of(request.section, request.variant, batch);
     card.contents = content_rows(model, contents);
     card.ph = ph_row(model, contents, celsius_of(request));
     card.capacity = capacity_words(model, request.section, makes_ml);
-    const Reach reach = reach_of(model, request.section);
+    const Reach& reach = shared.reaches.of(request.section);
     card.cautions = cautions_of(model, reach);
-    card.accepted = accepted_of(model, reach);
+    card.accepted = accepted_of(model, shared.reaches.accepted_in(reach));
     card.hazards = hazards_of(model, reach);
     card.makes = plain_ml(makes_ml);
     card.makes_for = makes_for(model, request.how_much);
@@ -105,8 +113,8 @@ void fill_assumed(const check::Section& section, const check::Bench* bench, std:
     card.assumed.insert(card.assumed.end(), from_work.begin(), from_work.end());
 }
 
-std::variant<Card, Refusal> card_of(check::KnownContents& known, const CardRequest& request) {
-    const Model& model = known.model();
+std::variant<Card, Refusal> card_of(SharedByCards& shared, const CardRequest& request) {
+    const Model& model = shared.model;
     const auto scale = batch_scale(model, request);
     if (const auto* refusal = std::get_if<Refusal>(&scale)) return *refusal;
     const auto script = script_of(model, request.section, request.variant);
@@ -120,7 +128,7 @@ std::variant<Card, Refusal> card_of(check::KnownContents& known, const CardReque
 
     Card card;
     fill_from_recipe(model, request, card);
-    fill_facts(known, request, std::get<Exact>(scale), card);
+    fill_facts(shared, request, std::get<Exact>(scale), card);
     fill_assumed(section, bench, std::move(worked.assumed), card);
     card.gather = std::move(worked.gather);
     card.work = std::move(worked.work);
@@ -138,21 +146,31 @@ std::variant<Exact, Refusal> scale_of(const Model& model, const CardRequest& req
     return batch_scale(changed ? *changed : model, request);
 }
 
-std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
-    check::KnownContents known(model);
-    return make_card(known, request);
+CardMaker::CardMaker(const Model& model) : shared_(std::make_unique<SharedByCards>(model)) {}
+CardMaker::~CardMaker() = default;
+
+const Model& CardMaker::model() const {
+    return shared_->model;
 }
 
-std::variant<Card, Refusal> make_card(check::KnownContents& known, const CardRequest& request) {
-    const auto settled = settle(known.model(), request);
+check::KnownContents& CardMaker::contents() {
+    return shared_->contents;
+}
+
+std::variant<Card, Refusal> CardMaker::make(const CardRequest& request) {
+    const auto settled = settle(model(), request, shared_->reaches.of(request.section));
     if (const auto* refusal = std::get_if<Refusal>(&settled)) return *refusal;
     const auto& [changed, choices] = std::get<Settled>(settled);
-    if (!changed) return card_of(known, request);
-    check::KnownContents known_then(*changed);
-    auto made = card_of(known_then, request);
+    if (!changed) return card_of(*shared_, request);
+    SharedByCards then(*changed);
+    auto made = card_of(then, request);
     if (auto* card = std::get_if<Card>(&made))
         for (const Choice& choice : choices) card->substituted.push_back(substitution_words(*changed, choice));
     return made;
+}
+
+std::variant<Card, Refusal> make_card(const Model& model, const CardRequest& request) {
+    return CardMaker(model).make(request);
 }
 
 }  // namespace scruple::plan

@@ -36,8 +36,8 @@ std::string source_of(const Chemical& chemical) {
 }
 
 void add_written(const Model& model, const Reach& reach, Cautions& cautions) {
-    const Id own = model.sections[reach.sections.front()].recipe;
-    for (const Id id : reach.sections) {
+    const Id own = model.sections[reach.section].recipe;
+    for (const Id id : reach.telling) {
         const check::Section& section = model.sections[id];
         if (section.recipe == check::none) continue;
         const check::Recipe& recipe = model.recipes[section.recipe];

@@ -22,8 +22,9 @@ namespace scruple::plan {
 
 /// First what every card says, then recipe, parts, conversions and chemicals, each caution once.
 [[nodiscard]] std::vector<Caution> cautions_of(const check::Model& model, const Reach& reach);
-/// What must not meet and is let meet: in the solution, in what it is made of, and where a process carries it over.
-[[nodiscard]] std::vector<AcceptedMeeting> accepted_of(const check::Model& model, const Reach& reach);
+/// What must not meet and is let meet (Reaches::accepted_in).
+[[nodiscard]] std::vector<AcceptedMeeting> accepted_of(const check::Model& model,
+                                                       const std::vector<const check::Accepted*>& accepted);
 [[nodiscard]] std::vector<HazardRow> hazards_of(const check::Model& model, const Reach& reach);
 
 [[nodiscard]] std::vector<Life> lives_of(const check::Section& section, std::optional<check::Day> mixed_on);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "card_facts.hpp"
 
 namespace scruple::plan {
@@ -39,13 +37,10 @@ AcceptedMeeting words(const Model& model, const Accepted& accepted) {
 
 }  // namespace
 
-std::vector<AcceptedMeeting> accepted_of(const Model& model, const Reach& reach) {
-    const Id section = reach.sections.front();
-    const auto made_of = [&](Id id) { return std::ranges::find(reach.sections, id) != reach.sections.end(); };
+std::vector<AcceptedMeeting> accepted_of(const Model& model, const std::vector<const Accepted*>& accepted) {
     std::vector<AcceptedMeeting> all;
-    for (const Accepted& accepted : model.accepted)
-        if (made_of(accepted.section) || accepted.bath == section || accepted.next == section)
-            all.push_back(words(model, accepted));
+    all.reserve(accepted.size());
+    for (const Accepted* it : accepted) all.push_back(words(model, *it));
     return all;
 }
 

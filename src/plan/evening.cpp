@@ -39,7 +39,7 @@ class EveningMaker {
     EveningMaker(const check::Model& model, const EveningRequest& request)
         : model_(model),
           request_(request),
-          known_(model),
+          cards_(model),
           pace_(pace_of(request.bench == check::none ? nullptr : &model.benches[request.bench])) {}
 
     std::variant<Evening, Refusal> run() {
@@ -65,7 +65,7 @@ class EveningMaker {
         request.bench = request_.bench;
         request.mixed_on = request_.day;
         request.how_much = MakeVolume{mixing.volume.value * (mixing.volume.unit == "l" ? 1000 : 1)};
-        auto card = make_card(known_, request);
+        auto card = cards_.make(request);
         if (auto* refusal = std::get_if<Refusal>(&card))
             return Refusal{fmt::format("{}: {}", mixing.name, refusal->message)};
         auto steps = paced(std::get<Card>(card), pace_, bottles_of(mixing));
@@ -192,7 +192,7 @@ class EveningMaker {
 
     const check::Model& model_;
     const EveningRequest& request_;
-    check::KnownContents known_;
+    CardMaker cards_;
     Pace pace_;
     std::vector<ToMix> to_mix_;
     std::size_t steps_ = 0;  ///< of all of them

@@ -152,9 +152,10 @@ Label label_of(const Model& model, const LabelRequest& request) {
     label.batch = request.batch;
     label.tally = std::ranges::none_of(check::capacity_of(model, request.section), is_one_shot) &&
                   !check::capacity_of(model, request.section).empty();
-    const Reach reach = reach_of(model, request.section);
+    Reaches reaches(model);
+    const Reach& reach = reaches.of(request.section);
     for (const HazardRow& row : hazards_of(model, reach)) label.hazards.push_back(hazard_of(row));
-    label.accepted = accepted_of(model, reach);
+    label.accepted = accepted_of(model, reaches.accepted_in(reach));
     label.digest = request.digest;
     return label;
 }

@@ -9,57 +9,66 @@ namespace scruple::plan {
 
 namespace {
 
+using check::Accepted;
 using check::Addition;
 using check::Conversion;
 using check::Id;
 using check::Model;
 
-/// Ids in the order in which they come first.
+/// The solutions that go into it, in the order of its lines.
+template <class Each>
+void for_each_part(const check::Section& section, Each each) {
+    for (const check::Line& line : section.lines)
+        if (const auto* addition = std::get_if<Addition>(&line); addition && addition->solution != check::none)
+            each(addition->solution);
+}
+
+/// Things in the order in which they come first.
+template <class Thing>
 class Once {
   public:
-    Once(std::vector<Id>& list, std::size_t most) : list_(list), seen_(most) {}
-    void add(Id id) {
-        if (seen_[id]) return;
-        seen_[id] = true;
-        list_.push_back(id);
+    explicit Once(std::vector<Thing>& list) : list_(list) {}
+    void add(Thing it) {
+        if (seen_.insert(it).second) list_.push_back(it);
+    }
+    void add_all(const std::vector<Thing>& those) {
+        for (const Thing it : those) add(it);
     }
 
   private:
-    std::vector<Id>& list_;
-    std::vector<bool> seen_;
+    std::vector<Thing>& list_;
+    std::unordered_set<Thing> seen_;
 };
 
-class Walker {
+class Gatherer {
   public:
-    explicit Walker(const Model& model)
-        : model_(model),
-          sections_(reach.sections, model.sections.size()),
-          chemicals_(reach.chemicals, model.chemicals.size()) {}
-
-    /// The sections found are the list of those still to be walked: chains of recipes may be long.
-    void walk(Id first) {
-        sections_.add(first);
-        for (std::size_t next = 0; next < reach.sections.size(); ++next) {
-            const Id id = reach.sections[next];
-            for (const check::Line& line : model_.sections[id].lines)
-                if (const auto* addition = std::get_if<Addition>(&line)) add(*addition);
-        }
+    Gatherer(const Model& model, Id section) : model_(model) {
+        reach_.section = section;
+        telling_.add(section);
+        for (const check::Line& line : model.sections[section].lines)
+            if (const auto* addition = std::get_if<Addition>(&line); addition && addition->solution == check::none)
+                add(*addition);
     }
 
-    Reach reach;
+    void add_part(const Reach& part, bool tells) {
+        if (tells) telling_.add(part.section);
+        telling_.add_all({part.telling.begin() + 1, part.telling.end()});
+        chemicals_.add_all(part.chemicals);
+        conversions_.add_all(part.conversions);
+        reach_.anything_converted = reach_.anything_converted || part.anything_converted;
+    }
+
+    Reach take() { return std::move(reach_); }
 
   private:
     void add(const Addition& addition) {
-        if (addition.solution != check::none) {
-            sections_.add(addition.solution);
-            return;
-        }
         chemical(addition.chemical);
         if (!addition.solvent.empty()) solvent(addition.solvent);
         if (!addition.by_conversion) return;
+        reach_.anything_converted = true;
         const Conversion* made_by = check::conversion_for(model_, addition);
-        if (made_by == nullptr || std::ranges::count(reach.conversions, made_by) > 0) return;
-        reach.conversions.push_back(made_by);
+        if (made_by == nullptr) return;
+        conversions_.add(made_by);
         for (const auto& side : made_by->left) chemical(side.chemical);
         for (const auto& side : made_by->right) chemical(side.chemical);
     }
@@ -74,19 +83,82 @@ class Walker {
     }
 
     const Model& model_;
-    Once sections_, chemicals_;
+    Reach reach_;
+    Once<Id> telling_{reach_.telling}, chemicals_{reach_.chemicals};
+    Once<const Conversion*> conversions_{reach_.conversions};
 };
+
+bool has_cautions(const Model& model, Id section) {
+    const check::Section& it = model.sections[section];
+    return !it.cautions.empty() || (it.recipe != check::none && !model.recipes[it.recipe].cautions.empty());
+}
 
 }  // namespace
 
+Reaches::Reaches(const Model& model) : model_(model) {
+    for (const Accepted& it : model.accepted) {
+        mixed_[it.section].push_back(&it);
+        carried_[it.bath].push_back(&it);
+        carried_[it.next].push_back(&it);
+    }
+    for (AcceptedBySection* lists : {&mixed_, &carried_}) lists->erase(check::none);
+}
+
+/// Not by recursion: chains of recipes may be long. What goes round in a circle is cut where it closes.
+const Reach& Reaches::of(Id section) {
+    std::vector<Id> way{section};
+    std::unordered_set<Id> entered;
+    while (!way.empty()) {
+        const Id at = way.back();
+        if (!known_.contains(at) && entered.insert(at).second) {
+            for_each_part(model_.sections[at], [&](Id part) {
+                if (!entered.contains(part)) way.push_back(part);
+            });
+            continue;
+        }
+        if (!known_.contains(at)) known_.emplace(at, made_of(at));
+        way.pop_back();
+    }
+    return known_.at(section);
+}
+
+Reach Reaches::made_of(Id section) const {
+    Gatherer gatherer(model_, section);
+    for_each_part(model_.sections[section], [&](Id id) {
+        const auto part = known_.find(id);
+        if (part != known_.end()) gatherer.add_part(part->second, mixed_.contains(id) || has_cautions(model_, id));
+    });
+    return gatherer.take();
+}
+
+std::vector<const Accepted*> Reaches::accepted_in(const Reach& reach) const {
+    std::vector<const Accepted*> all;
+    const auto add = [&](const AcceptedBySection& lists, Id id) {
+        if (const auto found = lists.find(id); found != lists.end())
+            all.insert(all.end(), found->second.begin(), found->second.end());
+    };
+    for (const Id id : reach.telling) add(mixed_, id);
+    add(carried_, reach.section);
+    std::ranges::sort(all);
+    all.erase(std::ranges::unique(all).begin(), all.end());
+    return all;
+}
+
 Reach reach_of(const Model& model, Id section) {
-    Walker walker(model);
-    walker.walk(section);
-    return std::move(walker.reach);
+    return Reaches(model).of(section);
+}
+
+std::vector<Id> sections_within(const Model& model, Id section) {
+    std::vector<Id> sections;
+    Once<Id> once(sections);
+    once.add(section);
+    for (std::size_t next = 0; next < sections.size(); ++next)
+        for_each_part(model.sections[sections[next]], [&](Id part) { once.add(part); });
+    return sections;
 }
 
 bool fixes(const Model& model, const Reach& reach) {
-    const Id recipe = model.sections[reach.sections.front()].recipe;
+    const Id recipe = model.sections[reach.section].recipe;
     if (recipe != check::none && model.recipes[recipe].is_a.find("fixer") != std::string_view::npos) return true;
     return std::ranges::any_of(reach.chemicals, [&](Id id) {
         const std::string_view name = model.chemicals[id].name;

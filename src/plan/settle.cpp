@@ -8,7 +8,6 @@
 
 #include "batch_scale.hpp"
 #include "log.hpp"
-#include "reach.hpp"
 #include "script.hpp"
 #include "scruple/plan/swap.hpp"
 #include "words.hpp"
@@ -46,16 +45,6 @@ bool matches(const Addition& line, const Missing& missing) {
 bool is_wanted_otherwise(const Model& model, const Addition& line, const std::vector<Missing>& all) {
     return may_be_met_otherwise(model, line) && !line.by_conversion &&
            std::ranges::any_of(all, [&](const Missing& missing) { return matches(line, missing); });
-}
-
-bool anything_to_settle(const Model& model, const CardRequest& request, const std::vector<Id>& sections) {
-    if (request.from_shelf || !request.instead.empty()) return true;
-    return std::ranges::any_of(sections, [&](Id id) {
-        return std::ranges::any_of(model.sections[id].lines, [](const check::Line& line) {
-            const auto* addition = std::get_if<Addition>(&line);
-            return addition != nullptr && addition->by_conversion;
-        });
-    });
 }
 
 /// As large as asked for, as far as that can be told before anything is settled.
@@ -233,9 +222,12 @@ class Settler {
 }  // namespace
 
 std::variant<Settled, Refusal> settle(const Model& model, const CardRequest& request) {
-    const std::vector<Id> sections = reach_of(model, request.section).sections;
-    if (!anything_to_settle(model, request, sections)) return Settled{};
-    return Settler(model, request).run(sections);
+    return settle(model, request, reach_of(model, request.section));
+}
+
+std::variant<Settled, Refusal> settle(const Model& model, const CardRequest& request, const Reach& reach) {
+    if (!request.from_shelf && request.instead.empty() && !reach.anything_converted) return Settled{};
+    return Settler(model, request).run(sections_within(model, request.section));
 }
 
 bool asks_for(const Model& model, Id section, const Missing& missing) {

@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "reach.hpp"
 #include "refit.hpp"
 #include "scruple/plan/card.hpp"
 
@@ -30,6 +31,9 @@ struct Settled {
 
 /// A Refusal where something that is to be met in another way cannot be.
 [[nodiscard]] std::variant<Settled, Refusal> settle(const check::Model& model, const CardRequest& request);
+/// The same where it is known what the section is made of.
+[[nodiscard]] std::variant<Settled, Refusal> settle(const check::Model& model, const CardRequest& request,
+                                                    const Reach& reach);
 
 /// What a card says of a choice.
 [[nodiscard]] Substitution substitution_words(const check::Model& model, const Choice& choice);

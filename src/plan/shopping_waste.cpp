@@ -28,9 +28,10 @@ struct WasteKind {
 }  // namespace
 
 std::vector<WasteRow> waste_of(const Model& model, const std::vector<Wanted>& wanted, const MixPlan& mixing) {
+    Reaches reaches(model);
     std::vector<WasteKind> kinds;
     for (const auto& bath : wanted) {
-        WasteKind kind{kind_of(model, bath.solution), fixes(model, reach_of(model, bath.solution)), 0};
+        WasteKind kind{kind_of(model, bath.solution), fixes(model, reaches.of(bath.solution)), 0};
         auto at = std::ranges::find_if(
             kinds, [&](const WasteKind& other) { return other.name == kind.name && other.silver == kind.silver; });
         if (at == kinds.end()) at = kinds.insert(at, std::move(kind));

@@ -45,7 +45,7 @@ std::vector<bool> with_some(const Model& model, Id section, Id chemical) {
         if (!has[id]) found.push_back(id);
         has[id] = true;
     };
-    for (const Id id : reach_of(model, section).sections)
+    for (const Id id : sections_within(model, section))
         for_each_amount(model.sections[id], [&](const Addition& addition) {
             if (addition.solution != check::none) taken_by[addition.solution].push_back(id);
             if (addition.chemical == chemical) add(id);

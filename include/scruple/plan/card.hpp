@@ -2,6 +2,7 @@
 // The plan of work for one batch of one solution: the one thing that cards, labels and JSON print.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -188,7 +189,23 @@ struct Refusal {
 [[nodiscard]] std::variant<check::Exact, Refusal> scale_of(const check::Model& model, const CardRequest& request);
 
 [[nodiscard]] std::variant<Card, Refusal> make_card(const check::Model& model, const CardRequest& request);
-/// The same where many cards of a model are made.
-[[nodiscard]] std::variant<Card, Refusal> make_card(check::KnownContents& known, const CardRequest& request);
+
+struct SharedByCards;
+
+/// The same for many cards, while nothing in the model changes: what they share is worked out once.
+class CardMaker {
+  public:
+    explicit CardMaker(const check::Model& model);
+    ~CardMaker();
+    CardMaker(const CardMaker&) = delete;
+    CardMaker& operator=(const CardMaker&) = delete;
+
+    [[nodiscard]] std::variant<Card, Refusal> make(const CardRequest& request);
+    [[nodiscard]] const check::Model& model() const;
+    [[nodiscard]] check::KnownContents& contents();
+
+  private:
+    std::unique_ptr<SharedByCards> shared_;
+};
 
 }  // namespace scruple::plan
