@@ -122,7 +122,7 @@ Exact purity(const Model& model, const Addition& addition) {
 }
 
 Dose dose_of(const Model& model, const Addition& addition, const Exact& measure) {
-    if (addition.solution != none) return {.grams = 0, .ml = measure, .room_ml = measure};
+    if (addition.solution != none) return {.grams = {}, .ml = measure, .room_ml = measure};
     const auto& chemical = model.chemicals[addition.chemical];
     static const Form unknown_form;
     const auto& form = addition.form == none ? (chemical.forms.empty() ? unknown_form : chemical.forms.front())

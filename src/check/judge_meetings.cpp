@@ -190,9 +190,13 @@ class Judge {
             if (stages[i - 1].solution != none && stages[i].solution != none) judge_pair(id, stages[i - 1], stages[i]);
     }
 
+    [[nodiscard]] std::size_t variants_of_both(const Stage& before, const Stage& next) const {
+        return std::max(variants_of(model_, model_.sections[before.solution]),
+                        variants_of(model_, model_.sections[next.solution]));
+    }
+
     void judge_pair(Id process, const Stage& before, const Stage& next) {
-        const auto variants = std::max(variants_of(model_, model_.sections[before.solution]),
-                                       variants_of(model_, model_.sections[next.solution]));
+        const auto variants = variants_of_both(before, next);
         auto met = met_in(before.solution);
         met.merge(met_in(next.solution));
         for (std::size_t variant = 0; variant < variants; ++variant) {
@@ -294,9 +298,14 @@ class Judge {
         for (std::size_t i = 1; i < process.stages.size(); ++i) {
             const auto& before = process.stages[i - 1];
             const auto& next = process.stages[i];
-            if (before.solution == none || next.solution == none) continue;
-            const auto carried_in = table(model_, tables_, 0).of(before.solution);
-            const auto there = table(model_, tables_, 0).of(next.solution);
+            if (before.solution != none && next.solution != none && may_carry_over(before, next, meeting)) return true;
+        }
+        return false;
+    }
+    [[nodiscard]] bool may_carry_over(const Stage& before, const Stage& next, Id meeting) {
+        for (std::size_t variant = 0; variant < variants_of_both(before, next); ++variant) {
+            const auto carried_in = table(model_, tables_, variant).of(before.solution);
+            const auto there = table(model_, tables_, variant).of(next.solution);
             if (carry_over(model_.meetings[meeting], carried_in.contents, there.contents, next, Certainty::by_range))
                 return true;
         }

@@ -81,6 +81,8 @@ int whole_year(const Piece& piece) {
 std::vector<std::string> days_of(const std::array<Piece, 3>& pieces) {
     std::vector<std::string> days;
     const auto& [first, second, third] = pieces;
+    const bool is_no_year = third.digits == 3;
+    if (is_no_year) return days;
     if (first.digits == 4) {
         add_day(days, first.value, second.value, third.value);
     } else if (first.digits == 0) {

@@ -140,3 +140,25 @@ TEST_CASE("what a gram takes up is the line's volume by the line's weight") {
     CHECK(check::room_of_gram(tallow, tallow.forms.front()) == quantity::Exact(1, 4));
     CHECK(tallow.forms.front().room_per_gram == quantity::Exact(1, 4));
 }
+
+TEST_CASE(
+    "what is more than a balance carries is no nearer than without a bench, and a small measure is filled again") {
+    const auto off = [](const std::string& bench, const std::string& line) {
+        test::Workspace workspace;
+        workspace.add("trial.scruple",
+                      bench + "recipe Trial\n    water   500 ml\n    " + line + "\n    water to make   1 l\n");
+        workspace.check();
+        const auto& model = workspace.model();
+        const auto contents = check::contents(model, test::section_called(model, "trial"), 0);
+        REQUIRE_MESSAGE(contents.size() == 1, test::described(workspace));
+        return contents.front().give_or_take;
+    };
+    const std::string scales = "bench Sink\n    balance   0.001 g up to 10 g\n";
+    CHECK(off(scales, "metol   20 g") == off("", "metol   20 g"));
+    CHECK(off(scales, "metol   10 g") < off("", "metol   10 g"));
+    const std::string glass = "bench Sink\n    graduate   10 ml by 0.1 ml\n";
+    CHECK(off(glass, "acetic acid (glacial)   20 ml") < off("", "acetic acid (glacial)   20 ml"));
+    CHECK(off(glass, "acetic acid (glacial)   20 ml") >
+          off("bench Sink\n    graduate   50 ml by 0.1 ml\n", "acetic acid (glacial)   20 ml"));
+    CHECK(off(glass, "acetic acid (glacial)   90 ml") == off("", "acetic acid (glacial)   90 ml"));
+}

@@ -109,6 +109,22 @@ TEST_CASE("a part that has an expectation of its own is found by that one") {
     CHECK(reports(workspace, Kind::amount_left_open));
 }
 
+TEST_CASE("an amount of each variant") {
+    test::Workspace workspace;
+    check_text(
+        workspace,
+        "variants soft, hard\nwater 700 ml\nsodium chloride 10 g soft, 25 g hard\nsodium sulfite (anhydrous) ? g\n"
+        "water to make 1 l\nexpect Na+ 1 mol/l\n");
+    const auto& model = workspace.model();
+    const auto& line = model.sections[test::section_called(model, "trial")].lines.at(2);
+    const auto& found = std::get<check::Addition>(line).shares;
+    REQUIRE_MESSAGE(found.size() == 2, test::described(workspace));
+    // (1 - 10 / 58.443) / 2 × 126.037, and with 25 (the sulfite: tests/reference/molar_masses.csv; the
+    // chloride: 22.990 + 35.453).
+    CHECK(found[0].to_double() == doctest::Approx(52.236).epsilon(1e-4));
+    CHECK(found[1].to_double() == doctest::Approx(36.061).epsilon(1e-4));
+}
+
 TEST_CASE("what cannot be met is said, with how near it comes") {
     test::Workspace workspace;
     check_text(workspace, "water 800 ml\nboric acid ? g\nwater to make 1 l\nexpect pH 9\n");

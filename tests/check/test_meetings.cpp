@@ -343,6 +343,36 @@ TEST_CASE("what is accepted near a limit of pH is needed where the range of the 
     CHECK(darkroom.workspace().model().accepted.empty());
 }
 
+TEST_CASE("what is accepted from bath to bath is needed where only one variant comes near the limit") {
+    Darkroom darkroom;
+    const auto is_idle = [&](const std::string& hard) {
+        darkroom.check(
+            "recipe Stint\nwater 900 ml\nsodium chloride 1 g\nwater to make 1 l\n"
+            "recipe Finch\nvariants soft, hard\nwater 500 ml\nsodium sulfite (anhydrous) 30 g\n"
+            "sodium metabisulfite 12 g\nacetic acid (glacial) 10 ml soft, " +
+            hard +
+            " ml hard\nwater to make 1 l\n"
+            "process Weir\naccept acid on sulfite because \"under extraction\"\nStint 1 min\nFinch 3 min\n");
+        return std::ranges::any_of(darkroom.workspace().diagnostics(),
+                                   [](const auto& it) { return it.kind == Kind::nothing_to_accept; });
+    };
+    CHECK(is_idle("10"));
+    CHECK(!is_idle("28"));
+}
+
+TEST_CASE("of a meeting with one form, another form of the chemical is none") {
+    Darkroom darkroom;
+    const std::string own =
+        "meeting crystals in acid\nharmful \"it spits\"\none of sodium carbonate (decahydrate), at least 1 g/l\n"
+        "one of citric acid, at least 1 g/l\n";
+    const auto found = [&](const std::string& soda) {
+        return darkroom.found(own + "recipe Knot\nwater 900 ml\ncitric acid (anhydrous) 5 g\n" + soda + "\n",
+                              "crystals in acid");
+    };
+    CHECK(found("sodium carbonate (decahydrate) 20 g") == Kind::harmful_meeting);
+    CHECK_FALSE(found("sodium carbonate (anhydrous) 20 g"));
+}
+
 TEST_CASE("a meeting of the user's own, and one that takes the place of the library's") {
     Darkroom darkroom;
     const std::string own =

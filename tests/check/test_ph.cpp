@@ -208,6 +208,16 @@ TEST_CASE("ascorbic acid is sour and its salt is not") {
     CHECK(bench.of_grams(with_salt, 20).value - bench.of_grams(with_acid, 20).value > 1);
 }
 
+TEST_CASE("the water of a hydrate is water: as many moles of a salt have the same pH in whichever form") {
+    // 50 g of the dry carbonate are 0.4718 mol, and so are 58.50 g of the monohydrate and 134.99 g of the decahydrate
+    // (tests/reference/molar_masses.csv: 105.988, 124.003 and 286.139 g/mol).
+    const Bench bench;
+    const double dry = bench.of_grams({{"sodium carbonate", "anhydrous", 50}}, 25).value;
+    CHECK(bench.of_grams({{"sodium carbonate", "monohydrate", 58.50}}, 25).value == doctest::Approx(dry).epsilon(3e-5));
+    CHECK(bench.of_grams({{"sodium carbonate", "decahydrate", 134.99}}, 25).value ==
+          doctest::Approx(dry).epsilon(3e-5));
+}
+
 TEST_CASE("where nothing holds the pH, it is as uncertain as traces of acid and alkali make it") {
     // By the definition of pH: 10 µmol/kg of a strong acid alone are at 5, of a strong alkali at 9 (pKw 14.0 at 25 °C).
     const Bench bench;

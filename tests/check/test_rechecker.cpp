@@ -16,7 +16,7 @@ namespace {
 /// Between them these put something into every list of a model, and take it out again.
 constexpr std::array edits = {
     "recipe Heron\n    water   1 l\nreplenisher\n    water   500 ml\n",
-    "supplier Pier\n    borax (decahydrate)   500 g   4.50 EUR\nbench\n    balance   0.1 g up to 500 g\n",
+    "supplier Pier\n    borax (decahydrate)   500 g   4.50 EUR\nbench Sill\n    balance   0.1 g up to 500 g\n",
     "printed Old page\n    | Metol   2 g\n",
     "chemical lampblack\n    form   pure C\nrecipe Coot\n    water      1 l\n    lampblack   1 g\n",
     "recipe Heron\n    water   1 l\n    lampblack   1 g\n",

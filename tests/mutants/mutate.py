@@ -115,6 +115,8 @@ class Places:
         is_call = statement.kind == Kind.CALL_EXPR or (statement.kind == Kind.UNEXPOSED_EXPR and text.endswith(")"))
         is_set = statement.kind == Kind.COMPOUND_ASSIGNMENT_OPERATOR or (
             statement.kind == Kind.BINARY_OPERATOR and re.match(r"[\w.\[\]()>-]+ = ", text))
+        if ".reserve(" in text:  # room made beforehand changes nothing
+            return
         end = statement.extent.end.offset
         if self.here(statement) and (is_call or is_set) and self.bytes[end:end + 1] == b";":
             start = statement.extent.start.offset

@@ -52,7 +52,7 @@ def build(rungs):
             shutil.copy(ROOT / name, TREE / name)
     configured(ROOT, WORK / "plain", "-DCMAKE_UNITY_BUILD=OFF", "-DSCRUPLE_TESTS=OFF", "-DCMAKE_BUILD_TYPE=Debug")
     run("/usr/bin/python3", ROOT / "tests/mutants/mutate.py", TREE, WORK / "plain/compile_commands.json", *rungs)
-    configured(TREE, WORK / "built", "-DCMAKE_BUILD_TYPE=Release", "-DCMAKE_CXX_FLAGS_RELEASE=-O1",
+    configured(TREE, WORK / "built", "-DCMAKE_BUILD_TYPE=Release", "-DCMAKE_CXX_FLAGS_RELEASE=-O1 -D_GLIBCXX_ASSERTIONS",
                f"-DCMAKE_CXX_FLAGS=-std=c++20 -w -include {ROOT}/tests/mutants/mutant.hpp")
     run("ninja", "-C", WORK / "built", "scruple", *(f"test_{name}" for name in PROGRAMS), stdout=subprocess.DEVNULL)
 
