@@ -6,7 +6,7 @@
 #include <boost/container/small_vector.hpp>
 #include <utility>
 
-#include "scruple/check/making.hpp"
+#include "leftovers.hpp"
 #include "vessels.hpp"
 
 namespace scruple::check {
@@ -98,22 +98,10 @@ class Walker {
         } else if (addition.chemical != model_.water) {
             portion.all.push_back(
                 {addition.chemical, addition.form, dose.grams.to_double() * measure, dose.mol * measure});
-            if (addition.by_conversion) add_leftovers(portion, addition, dose.grams, measure);
+            if (addition.by_conversion)
+                for (const auto& left : leftovers_of(model_, addition, dose.grams)) portion.add(left, measure);
         }
         return portion;
-    }
-
-    /// What a conversion leaves beside its product.
-    void add_leftovers(Portion& portion, const Addition& addition, const Exact& grams_of_one, double measure) {
-        const auto* conversion = conversion_for(model_, addition);
-        if (conversion == nullptr) return;
-        const Share product{addition.chemical, addition.form, grams_of_one};
-        for (const auto& share : making_of(model_, *conversion, product).besides) {
-            const auto& forms = model_.chemicals[share.chemical].forms;
-            const Id form = share.form < forms.size() ? share.form : 0;
-            const double grams = share.grams.to_double();
-            portion.add({share.chemical, form, grams, grams / forms[form].molar_mass.to_double()}, measure);
-        }
     }
 
     void goes_in(const Portion& portion, const Place& place, Id put_in = none, Id form = none) {

@@ -8,7 +8,7 @@
 #include "contents_table.hpp"
 #include "give_or_take.hpp"
 #include "ingredients_of.hpp"
-#include "scruple/check/making.hpp"
+#include "leftovers.hpp"
 
 namespace scruple::check {
 namespace {
@@ -91,7 +91,11 @@ void ContentsTable::add(Known& known, const Addition& addition, const Portion& p
         const auto dose = dose_of(model_, addition, measure);
         add_to(known.contents, {addition.chemical, addition.form, dose.grams.to_double() * 1000, dose.mol * 1000, off},
                per_ml);
-        if (addition.by_conversion) add_leftovers(known, addition, {dose.grams, off}, per_ml);
+        if (!addition.by_conversion) return;
+        for (Content left : leftovers_of(model_, addition, dose.grams)) {
+            left.give_or_take *= off;
+            add_to(known.contents, left, 1000 * per_ml);
+        }
         return;
     }
     const auto part = done_.find(addition.solution);
@@ -100,22 +104,6 @@ void ContentsTable::add(Known& known, const Addition& addition, const Portion& p
     for (Content content : part->second.contents) {
         content.give_or_take = std::hypot(content.give_or_take, off);
         add_to(known.contents, content, measure.to_double() * per_ml);
-    }
-}
-
-/// What a conversion leaves beside its product. An excess is what is over of its reagent, and off by as many grams.
-void ContentsTable::add_leftovers(Known& known, const Addition& addition, const Weighed& product, double per_ml) {
-    const auto* conversion = conversion_for(model_, addition);
-    if (conversion == nullptr) return;
-    const auto making = making_of(model_, *conversion, {addition.chemical, addition.form, product.grams});
-    for (const auto& share : making.besides) {
-        const auto reagent = std::ranges::find(making.reagents, share.chemical, &Share::chemical);
-        const bool is_excess = reagent != making.reagents.end() && !share.grams.is_zero();
-        const double off = product.off * (is_excess ? (reagent->grams / share.grams).to_double() : 1);
-        const auto& forms = model_.chemicals[share.chemical].forms;
-        const Id form = share.form < forms.size() ? share.form : 0;
-        const double grams = share.grams.to_double() * 1000;
-        add_to(known.contents, {share.chemical, form, grams, grams / forms[form].molar_mass.to_double(), off}, per_ml);
     }
 }
 

@@ -33,12 +33,6 @@ class ContentsTable {
     };
     void add(Known& known, const Addition& addition, const Portion& portion, double per_ml);
 
-    struct Weighed {
-        Exact grams;
-        double off;  ///< as a share of them
-    };
-    void add_leftovers(Known& known, const Addition& addition, const Weighed& product, double per_ml);
-
     const Model& model_;
     std::size_t variant_;
     std::unordered_map<Id, Known> done_;
