@@ -140,7 +140,7 @@ std::vector<const Accepted*> Reaches::accepted_in(const Reach& reach) const {
     for (const Id id : reach.telling) add(mixed_, id);
     add(carried_, reach.section);
     std::ranges::sort(all);
-    all.erase(std::ranges::unique(all).begin(), all.end());
+    all.erase(std::unique(all.begin(), all.end()), all.end());
     return all;
 }
 
