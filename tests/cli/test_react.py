@@ -36,6 +36,12 @@ class Reactions(Workspace):
         self.assertAlmostEqual(one["carbon dioxide"]["gas"]["value"], litres, delta=0.0075)
         self.assertAlmostEqual(one["ascorbic acid"]["left_over"][0]["amount"]["value"], left, delta=0.005)
 
+    def test_why_says_how_often_the_reaction_goes(self):
+        # 4.0 g over 84.006 g/mol (22.990 + 1.008 + 12.011 + 3 × 15.999) are 0.047616 mol, and 10 g over 176.12 are 0.0568.
+        lines = self.react(ASCORBATE, "10 g ascorbic acid", "4.0 g sodium bicarbonate")[0]["lines"]
+        self.assertEqual(len(lines), 2 + 1 + 3)
+        self.assertRegex(lines[2], r"sodium bicarbonate: 0\.047616.mol of the reaction as written")
+
     def test_lye_limits_and_the_crystals_are_reckoned_by_mole(self):
         # NaOH limits (0.5000 mol vs 0.5244 mol needed); 1.000 mol = 137.9 g NaBO2.4H2O
         mol, needed, made_mol, made = figures(row("100 g borax decahydrate + 20 g NaOH"))[:4]

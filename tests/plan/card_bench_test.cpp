@@ -56,6 +56,24 @@ recipe Twice
     CHECK(gathered(card, "metol").amount.error_percent == doctest::Approx(100 * 0.008 / 2.008));
 }
 
+TEST_CASE("one chemical in two strengths is two things to put out") {
+    const auto card = CardDesk(R"(
+recipe Twice
+    water                               700 ml
+    acetic acid (10 % w/v)              20 ml
+    acetic acid (5 % w/v)               30 ml
+    acetic acid (10 % w/v)              20 ml
+    water to make                       1 l
+)")
+                          .card_on("reedbank", "twice");
+    std::vector<std::string> acids;
+    for (const auto& one : card.gather)
+        if (one.chemical == "acetic acid") acids.push_back(plain_blanks(one.form) + ": " + shown(one.amount));
+    REQUIRE(acids.size() == 2);
+    CHECK(acids[0] == "10 % w/v: 40 ml");
+    CHECK(acids[1] == "5 % w/v: 30 ml");
+}
+
 TEST_CASE("what no instrument holds is weighed in goes and measured in fills") {
     const auto card = CardDesk(R"(
 recipe Tank

@@ -153,6 +153,16 @@ TEST_CASE("a solution that holds the chemical alone stands ready") {
     for (const auto& row : card.contents) CHECK(row.g_per_l == doctest::Approx(2));
 }
 
+TEST_CASE("a solution is no stand-in where it does not say for certain what it holds") {
+    for (const std::string line : {"potassium bromide 25 g, optional", "potassium bromide (10 % w/v) 100 ml"}) {
+        CAPTURE(line);
+        const Bench bench(recipe_with("potassium bromide 2 g") + "\nrecipe bromide stock\n    water 120 ml\n    " +
+                          line + "\n    water to make 250 ml\n" + log_of("bromide stock 90 ml"));
+        CHECK(std::holds_alternative<plan::Refusal>(
+            plan::make_card(bench.desk.model(), bench.without("potassium bromide"))));
+    }
+}
+
 TEST_CASE("a liquid by weight stands in for crystals") {
     const Bench bench(recipe_with("ammonium thiosulfate (crystals) 150 g") +
                       log_of("ammonium thiosulfate (60 % w/w) 1 l"));

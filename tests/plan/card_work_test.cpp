@@ -142,6 +142,24 @@ recipe Weir
     CHECK(running(work_of(card, "pour in lye")) == "730 ml");
 }
 
+TEST_CASE("a time from one to another is in a unit in which both read well") {
+    const auto card = CardDesk(R"(
+recipe Slow
+    water                               700 ml
+    metol                               2 g
+    wait 60 to 75 min
+    wait 60 to 120 min
+    wait 36 to 48 h
+    wait 1 to 1.3 min
+    water to make                       1 l
+)")
+                          .card("slow");
+    CHECK(work_of(card, "wait 60 to 75 min").seconds == 75 * 60);
+    CHECK(work_of(card, "wait 1 to 2 h").seconds == 120 * 60);
+    CHECK(work_of(card, "wait 1.5 to 2 days").seconds == 48 * 3600);
+    CHECK(work_of(card, "wait 60 to 78 s").seconds == 78);
+}
+
 TEST_CASE("old units are shown as written, and only where the batch is as written") {
     const CardDesk desk(R"(
 recipe Grainstore

@@ -113,13 +113,14 @@ bench Quay
     balance   0.1 g up to 500 g
     pace      4 min to weigh
     pace      90 s to make up
+    pace      7 min to stir
 )");
     auto request = first_evening();
     request.bench = 0;
     for (const auto& step : steps_of(evening_of(workspace, request), "Plover part A")) {
         if (step.work.what == "metol (sulfate)" || step.work.what == "metol") CHECK(step.hands == 4);
         if (step.work.what_to_do == plan::Work::Do::make_up) CHECK(step.hands == 2);
-        if (step.work.what_to_do == plan::Work::Do::stir && !step.work.seconds) CHECK(step.hands == 5);
+        if (step.work.what_to_do == plan::Work::Do::stir && !step.work.seconds) CHECK(step.hands == 7);
     }
 }
 

@@ -44,6 +44,15 @@ TEST_CASE("a bottle that has been opened lasts as long as a half full one, from 
     CHECK(days_of("use within 2 h") == Days{"2026-12-01", "2026-12-08", "2026-12-20"});
 }
 
+TEST_CASE("only what is used after the day of mixing has a last day") {
+    const Workspace workspace(month("keeps 6 weeks full, 12 days half full"));
+    std::vector<std::string> last;
+    for (const auto& day : plan::mixing_calendar(workspace.model(), 0, check::none).days)
+        for (const auto& mixing : day.mixings) last.push_back(mixing.use_by ? plan::day_text(*mixing.use_by) : "");
+    // 12 days from the 1st; the 20th's is used on the 20th.
+    CHECK(last == std::vector<std::string>{"2026-12-13", ""});
+}
+
 TEST_CASE("what is on hand is used up to its last day and not after it") {
     // Mixed on 25 November, two weeks half full: until 9 December. 400 ml a day are used on the 1st, 8th and 20th.
     const Workspace workspace(month("keeps 6 weeks full, 2 weeks half full") +
@@ -130,6 +139,15 @@ TEST_CASE("what the bottles of the bench do not hold is mixed when there is room
     CHECK(warns(scarce.notes, "since bottles are wanting"));
     // No bottle holds what even one day leaves for the next: nothing is mixed ahead.
     CHECK(mixed_on(calendar("1 of 50 ml")).size() == 6);
+}
+
+TEST_CASE("a bottle that has been emptied is filled again") {
+    const Workspace workspace(month("keeps 6 weeks full, 12 days half full") +
+                              "    2026-12-27   4 films 135 through p\n\nbench Sill\n    bottle   1 of 1.2 l\n");
+    const auto calendar = plan::mixing_calendar(workspace.model(), 0, 0);
+    CHECK(mixed_on(calendar) ==
+          std::vector<MixedOn>{{"2026-12-01", "Plover", "800 ml"}, {"2026-12-20", "Plover", "800 ml"}});
+    CHECK(calendar.proven);
 }
 
 std::string reused(const std::string& facts) {

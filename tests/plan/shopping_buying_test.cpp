@@ -104,6 +104,15 @@ supplier Quay
     CHECK(reached.totals.at(0).second == 20);
 }
 
+TEST_CASE("a sum in one currency frees no postage in another") {
+    const auto list = Workspace(sulfite_for("10",
+                                            "supplier Quay\n    postage 5.00 EUR, none over 6 CHF\n"
+                                            "    sodium sulfite (anhydrous)   100 g   8.00 EUR\n"))
+                          .list();
+    REQUIRE(list.postage.size() == 1);
+    CHECK(list.totals.at(0).second == 13);
+}
+
 TEST_CASE("two currencies are summed apart") {
     const auto list = Workspace(sulfite_for("10",
                                             "supplier Quay\n    postage 5.00 EUR\n"
