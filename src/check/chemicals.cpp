@@ -287,7 +287,7 @@ void name_also(Reader& reader, const syntax::Substance& name, Id chemical, Model
     if (!takes_name(reader, name.name, chemical, model)) return;
     Id form = none;
     if (name.form != syntax::nowhere) {
-        if (const auto resolved = resolve_chemical(reader, name)) form = resolved->form;
+        if (const auto resolved = resolve_chemical(reader, name, FormNeed::pure)) form = resolved->form;
     }
     const auto written = reader.text(name.name);
     model.chemical_names[reader.normal(written)] = {chemical, form};

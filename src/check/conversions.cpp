@@ -112,12 +112,6 @@ class ConversionReader {
             reader_.report(Kind::not_in_the_reaction, reader_.statement_span(), {reader_.text(line.what.name)});
             return true;
         }
-        if (what->strength || what->saturated) {
-            reader_.report(Kind::reagent_as_solution, reader_.statement_span(),
-                           {shown_name(reader_.model.chemicals[what->chemical], what->form),
-                            reader_.text(reader_.statement_span())});
-            return true;
-        }
         Addition addition{.chemical = what->chemical,
                           .form = form_in_reaction(*what),
                           .place = reader_.place(reader_.statement_span())};

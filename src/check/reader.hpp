@@ -113,7 +113,7 @@ enum class NameOf : std::uint8_t { anything, chemical, solution };
 /// A chemical in a form, a part of `recipe` (or none), or another recipe's solution; reports what it is not.
 [[nodiscard]] std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substance, Id recipe,
                                               FormNeed need = FormNeed::required);
-/// A chemical only.
+/// A chemical only; a solution of one only where the bottle counts (FormNeed::required).
 [[nodiscard]] std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance,
                                                        FormNeed need = FormNeed::required);
 /// A solution only, by name.

@@ -130,6 +130,18 @@ std::optional<Resolved> as_chemical(Reader& reader, const syntax::Substance& sub
     return resolved;
 }
 
+bool is_solution(const Resolved& resolved) {
+    return resolved.strength || resolved.saturated;
+}
+
+void report_solution(Reader& reader, const syntax::Substance& substance, const Resolved& resolved) {
+    const auto& forms = reader.model.chemicals[resolved.chemical].forms;
+    std::string itself(reader.text(substance.name));
+    if (forms.size() > 1 && resolved.form < forms.size()) itself += fmt::format(" ({})", forms[resolved.form].name);
+    const text::Span span{substance.name.span.begin, reader.tree.forms[substance.form].span.end};
+    reader.report(Kind::solution_of_chemical, span, {reader.text(span), itself});
+}
+
 std::optional<Resolved> as_solution(Reader& reader, const syntax::Substance& substance, Id solution) {
     if (substance.form != syntax::nowhere) {
         reader.report(Kind::form_of_solution, reader.tree.forms[substance.form].span, {reader.text(substance.name)});
@@ -181,7 +193,14 @@ std::optional<Resolved> resolve(Reader& reader, const syntax::Substance& substan
 
 std::optional<Resolved> resolve_chemical(Reader& reader, const syntax::Substance& substance, FormNeed need) {
     const auto found = reader.model.chemical_names.find(reader.normal(reader.text(substance.name)));
-    if (found != reader.model.chemical_names.end()) return as_chemical(reader, substance, found->second, need);
+    if (found != reader.model.chemical_names.end()) {
+        auto resolved = as_chemical(reader, substance, found->second, need);
+        if (resolved && need != FormNeed::required && is_solution(*resolved)) {
+            report_solution(reader, substance, *resolved);
+            return std::nullopt;
+        }
+        return resolved;
+    }
     report_unknown(reader, substance.name, none, NameOf::chemical);
     return std::nullopt;
 }
