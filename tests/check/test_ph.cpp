@@ -218,6 +218,16 @@ TEST_CASE("the water of a hydrate is water: as many moles of a salt have the sam
           doctest::Approx(dry).epsilon(3e-5));
 }
 
+TEST_CASE("the ionic strength is half the sum of each ion by the square of its charge") {
+    // By its definition (IUPAC Gold Book, recalled): 0.1 mol/kg of sodium chloride have 0.1, of sodium sulfate 0.3
+    // where nothing pairs; some sulfate takes up sodium.
+    const Bench bench;
+    CHECK(bench.of_molal({{"sodium chloride", "", 0.1}}, 25).ionic_strength == doctest::Approx(0.1).epsilon(1e-4));
+    const double sulfate = bench.of_molal({{"sodium sulfate", "anhydrous", 0.1}}, 25).ionic_strength;
+    CHECK(sulfate <= 0.3001);
+    CHECK(sulfate > 0.25);
+}
+
 TEST_CASE("where nothing holds the pH, it is as uncertain as traces of acid and alkali make it") {
     // By the definition of pH: 10 µmol/kg of a strong acid alone are at 5, of a strong alkali at 9 (pKw 14.0 at 25 °C).
     const Bench bench;
