@@ -35,7 +35,7 @@ const ContentsTable::Known& ContentsTable::of(Id section) {
 }
 
 ContentsTable::Known ContentsTable::of(Id section, const Exact& batch) {
-    Known as_written = of(section);
+    const Known& as_written = of(section);
     return batch == 1 ? as_written : work_out(model_.sections[section], batch);
 }
 

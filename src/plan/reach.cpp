@@ -2,6 +2,7 @@
 #include "reach.hpp"
 
 #include <algorithm>
+#include <unordered_set>
 
 #include "scruple/check/making.hpp"
 

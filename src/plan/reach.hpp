@@ -3,7 +3,6 @@
 #pragma once
 
 #include <unordered_map>
-#include <unordered_set>
 #include <vector>
 
 #include "scruple/check/model.hpp"
