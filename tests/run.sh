@@ -63,9 +63,9 @@ format_check() {
     find src include grammar tests \( -name '*.cpp' -o -name '*.hpp' \) -exec clang-format --dry-run -Werror --ferror-limit=1 {} +
 }
 
-# Over the files of each rung together, whose headers then are read once.
+# Over all files of a rung together, whose headers then are read once.
 tidy_check() {
-    cmake -S . -B build/tidy -G Ninja -DCMAKE_BUILD_TYPE=Release -DSCRUPLE_TESTS=OFF &&
+    cmake -S . -B build/tidy -G Ninja -DCMAKE_BUILD_TYPE=Release -DSCRUPLE_TESTS=OFF -DCMAKE_UNITY_BUILD_BATCH_SIZE=0 &&
         ninja -C build/tidy scruple_embedded &&
         run-clang-tidy -quiet -j "$jobs" -checks=-bugprone-suspicious-include -p build/tidy
 }

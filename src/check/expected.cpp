@@ -46,8 +46,8 @@ double grams_as(const Chemical& chemical, const Content& content, Id form) {
     return same ? content.g_per_l : content.mol_per_l * chemical.forms[form].molar_mass.to_double();
 }
 
-std::optional<Content> of_chemical(const Model& model, const std::vector<Content>& contents,
-                                   const Expectation& expectation) {
+std::optional<Content> of_one_chemical(const Model& model, const std::vector<Content>& contents,
+                                       const Expectation& expectation) {
     std::optional<Content> sum;
     for (const auto& content : contents) {
         if (content.chemical != expectation.chemical) continue;
@@ -75,7 +75,7 @@ std::optional<Content> of_ion(const Model& model, const std::vector<Content>& co
 
 std::optional<Content> content_of(const Model& model, const std::vector<Content>& contents,
                                   const Expectation& expectation) {
-    return expectation.ion ? of_ion(model, contents, *expectation.ion) : of_chemical(model, contents, expectation);
+    return expectation.ion ? of_ion(model, contents, *expectation.ion) : of_one_chemical(model, contents, expectation);
 }
 
 // A figure is printed with four digits, so an expectation met to within half of the last is met.

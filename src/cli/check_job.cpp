@@ -2,8 +2,8 @@
 #include <fmt/format.h>
 
 #include "jobs.hpp"
-#include "present.hpp"
 #include "scruple/diagnostics/show.hpp"
+#include "scruple/emit/emit.hpp"
 #include "terminal.hpp"
 #include "workspace.hpp"
 
@@ -61,7 +61,7 @@ Outcome check_job(const Call& call) {
     } else if (as == As::json) {
         outcome.text = diagnostics::as_json(loaded.checked.diagnostics, loaded.sources);
     } else if (as == As::html) {
-        outcome.text = page("Scruple: check", as_text(loaded, false));
+        outcome.text = emit::plain_html("Scruple: check", as_text(loaded, false));
     } else {
         outcome.text = as_text(loaded, !call.has("--out") && wants_colour(Stream::out));
     }

@@ -2,7 +2,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 #include "jobs.hpp"
 #include "present.hpp"
@@ -17,15 +16,15 @@ namespace {
 namespace fs = std::filesystem;
 using driver::Trouble;
 
+using State = emit::TidiedFile::State;
+
 struct Tidied {
-    std::string file;
-    enum class State { changed, unchanged, left } state = State::unchanged;
-    std::string why;  ///< left
+    emit::TidiedFile file;
     Exit status = Exit::fine;
 };
 
-Tidied left(const fs::path& file, std::string why, Exit status) {
-    return {file.native(), Tidied::State::left, std::move(why), status};
+Tidied left(const fs::path& path, std::string why, Exit status) {
+    return {{path.native(), State::left, std::move(why)}, status};
 }
 
 std::vector<fs::path> listed(const fs::path& folder) {
@@ -68,26 +67,16 @@ Tidied tidied(const fs::path& path, bool only_look) {
     const syntax::Tree tree = syntax::parse(source);
     if (auto why = unreadable_line(source, tree)) return left(path, *why, Exit::faults);
     const std::string tidy = emit::tidy_text(source, tree);
-    if (tidy == source.bytes) return {path.native(), Tidied::State::unchanged, {}, Exit::fine};
-    if (only_look) return {path.native(), Tidied::State::changed, {}, Exit::faults};
+    if (tidy == source.bytes) return {{path.native(), State::unchanged, {}}, Exit::fine};
+    if (only_look) return {{path.native(), State::changed, {}}, Exit::faults};
     if (const auto trouble = driver::write_whole(path, tidy)) return left(path, trouble->message, Exit::trouble);
-    return {path.native(), Tidied::State::changed, {}, Exit::fine};
+    return {{path.native(), State::changed, {}}, Exit::fine};
 }
 
-std::string summary(const std::vector<Tidied>& reports, bool only_look) {
-    const auto changed = std::count_if(reports.begin(), reports.end(),
-                                       [](const Tidied& r) { return r.state == Tidied::State::changed; });
-    return fmt::format("{} {} looked at, {} {}", reports.size(), reports.size() == 1 ? "file" : "files", changed,
+std::string summary(const std::vector<emit::TidiedFile>& files, bool only_look) {
+    return fmt::format("{} {} looked at, {} {}", files.size(), files.size() == 1 ? "file" : "files",
+                       std::ranges::count(files, State::changed, &emit::TidiedFile::state),
                        only_look ? "would change" : "changed");
-}
-
-std::string json_of(const std::vector<Tidied>& reports) {
-    using nlohmann::ordered_json;
-    constexpr std::array states{"changed", "unchanged", "left"};
-    ordered_json files = ordered_json::array();
-    for (const Tidied& r : reports)
-        files.push_back({{"file", r.file}, {"state", states[static_cast<std::size_t>(r.state)]}, {"why", r.why}});
-    return json_text({{"kind", "tidy"}, {"files", files}});
 }
 
 }  // namespace
@@ -95,19 +84,19 @@ std::string json_of(const std::vector<Tidied>& reports) {
 Outcome tidy_job(const Call& call) {
     const As as = call.as();
     const bool only_look = call.has("--check");
-    std::vector<Tidied> reports;
-    for (const fs::path& file : files_of(call)) reports.push_back(tidied(file, only_look));
-
     Outcome outcome;
-    for (const Tidied& report : reports) {
-        outcome.status = std::max(outcome.status, report.status);
-        if (report.state == Tidied::State::left)
-            outcome.aside += text::printable(report.file + " is left as it is: " + report.why) + "\n";
-        if (report.state == Tidied::State::changed) outcome.text += text::printable(report.file) + "\n";
+    std::vector<emit::TidiedFile> files;
+    for (const fs::path& path : files_of(call)) {
+        auto [file, status] = tidied(path, only_look);
+        outcome.status = std::max(outcome.status, status);
+        if (file.state == State::left)
+            outcome.aside += text::printable(file.path + " is left as it is: " + file.why) + "\n";
+        if (file.state == State::changed) outcome.text += text::printable(file.path) + "\n";
+        files.push_back(std::move(file));
     }
-    outcome.done = summary(reports, only_look);
-    outcome.text =
-        as == As::json ? json_of(reports) : presented(as, "tidy", "Scruple: tidy", outcome.text + outcome.done + "\n");
+    outcome.done = summary(files, only_look);
+    outcome.text = as == As::json ? emit::tidied_json(files)
+                                  : presented(as, "tidy", "Scruple: tidy", outcome.text + outcome.done + "\n");
     return outcome;
 }
 

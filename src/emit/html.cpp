@@ -26,15 +26,9 @@ std::string_view escape_of(char c) {
     }
 }
 
-bool stands_in_a_line(std::string_view name) {
-    return name == "b" || name == "span" || name == "small";
-}
-
-}  // namespace
-
-Markup words(std::string_view text) {
+Markup escaped(std::string_view printable) {
     Markup result;
-    for (const char c : words::with_units_kept(text::printable(text))) {
+    for (const char c : printable) {
         const std::string_view escape = escape_of(c);
         if (escape.empty())
             result.text += c;
@@ -42,6 +36,20 @@ Markup words(std::string_view text) {
             result.text += escape;
     }
     return result;
+}
+
+bool stands_in_a_line(std::string_view name) {
+    return name == "b" || name == "span" || name == "small";
+}
+
+}  // namespace
+
+Markup words(std::string_view text) {
+    return escaped(words::with_units_kept(text::printable(text)));
+}
+
+Markup lines(std::string_view text) {
+    return element("pre", "", escaped(text::printable_lines(text)));
 }
 
 Markup element(std::string_view name, std::string_view attributes, const Markup& inside) {

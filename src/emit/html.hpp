@@ -21,6 +21,8 @@ struct Markup {
 
 /// Words made printable, with nothing in them that a browser would act on.
 [[nodiscard]] Markup words(std::string_view text);
+/// The same of several lines, each on its own and with its blanks.
+[[nodiscard]] Markup lines(std::string_view text);
 
 /// `<name attributes>inside</name>` on a line of its own where `name` is a block. Name and attributes are the
 /// program's own, never from a file.

@@ -105,6 +105,18 @@ struct BinderPage {
 [[nodiscard]] std::string compare_html(const plan::Compared& compared);
 [[nodiscard]] std::string compare_json(const plan::Compared& compared);
 
+/// What is text and no more, as a page that keeps its lines, and as {"kind":…,"name":…,"text":…}.
+[[nodiscard]] std::string plain_html(std::string_view title, std::string_view text);
+[[nodiscard]] std::string plain_json(std::string_view kind, std::string_view name, std::string_view text);
+
+/// What became of a file that was to be brought into the one layout.
+struct TidiedFile {
+    std::string path;
+    enum class State { changed, unchanged, left } state = State::unchanged;
+    std::string why;  ///< left
+};
+[[nodiscard]] std::string tidied_json(std::span<const TidiedFile> files);
+
 /// One canonical layout: twice equals once, and the tree of the result is the tree of the input.
 [[nodiscard]] std::string tidy_text(const text::Source& source, const syntax::Tree& tree);
 
