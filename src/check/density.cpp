@@ -50,9 +50,8 @@ std::string known_densities(const Chemical& chemical) {
         }
         known += (known.empty() ? "`(" : ", `(") + inside + ")`";
     }
-    const std::string own = "a `density` line in a `chemical` block, or ";
-    const bool one = known.find(',') == std::string::npos;
-    return known.empty() ? own : known + (one ? ", whose density is known, " : ", whose densities are known, ") + own;
+    if (known.empty()) return known;
+    return (known.find(',') == std::string::npos ? "; known is that of " : "; known are those of ") + known;
 }
 
 Exact room_of_gram(const Chemical& chemical, const Form& form) {

@@ -251,7 +251,7 @@ bool LineReader::check_density(const Addition& addition, text::Span span, std::s
             break;
     }
     const auto shown = shown_name(chemical, addition.form, addition.strength);
-    reader_.report(Kind::no_density, span, {shown, known_densities(chemical) + (by_volume ? "grams" : "ml")});
+    reader_.report(Kind::no_density, span, {shown, by_volume ? "grams" : "ml", known_densities(chemical)});
     return false;
 }
 

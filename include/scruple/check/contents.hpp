@@ -44,7 +44,7 @@ struct Dose {
 enum class DensityNeed : std::uint8_t { nothing, of_form, of_solution };
 [[nodiscard]] DensityNeed density_need(const Chemical& chemical, const std::optional<Strength>& strength,
                                        bool by_volume);
-/// What to write where a density is wanting, up to a last `or`: the strengths and forms whose densities are known.
+/// `; known are those of …`: the strengths and forms whose densities are known; nothing where there are none.
 [[nodiscard]] std::string known_densities(const Chemical& chemical);
 
 /// What an addition puts into its vessel when its line comes: for a divided weighing the piece of now (a
