@@ -2,6 +2,7 @@
 // Doses: what a measured amount of a chemical is in grams, ml and moles.
 #include <algorithm>
 
+#include "mix.hpp"
 #include "scruple/check/contents.hpp"
 #include "scruple/check/solubility.hpp"
 
@@ -121,12 +122,17 @@ Exact purity(const Model& model, const Addition& addition) {
     return dissolved || addition.form >= forms.size() ? Exact(1) : purity(forms[addition.form]);
 }
 
+Exact parts_in_a_hundred(const Model& model, const Addition& addition) {
+    const auto& [value, unit] = *addition.strength;
+    if (unit == Unit::percent_w_w || unit == Unit::percent_v_v) return value;
+    const auto& chemical = model.chemicals[addition.chemical];
+    return 100 * grams_per_ml(model, chemical, addition, form_of(chemical, addition.form));
+}
+
 Dose dose_of(const Model& model, const Addition& addition, const Exact& measure) {
     if (addition.solution != none) return {.grams = {}, .ml = measure, .room_ml = measure};
     const auto& chemical = model.chemicals[addition.chemical];
-    static const Form unknown_form;
-    const auto& form = addition.form == none ? (chemical.forms.empty() ? unknown_form : chemical.forms.front())
-                                             : chemical.forms[addition.form];
+    const auto& form = form_of(chemical, addition.form);
     const bool dissolved = addition.strength || addition.saturated_at;
     return dissolved ? of_dissolved(model, chemical, addition, form, measure)
                      : of_pure(model, chemical, addition, form, measure);

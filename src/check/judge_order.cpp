@@ -121,7 +121,8 @@ class OrderJudge : public StepJudge {
     // ---- what heats ----
 
     void judge_caustic(const Step& step) {
-        const bool dilute = step.addition->strength && step.addition->strength->value < concentrated_percent;
+        const bool dilute =
+            step.addition->strength && parts_in_a_hundred(reader_.model, *step.addition) < concentrated_percent;
         if (dilute || step.fresh || step.before.celsius.high <= cold_enough_celsius || is_a_trace(step)) return;
         report(Kind::caustic_into_warm_water, step,
                {name(step), significant_text(step.before.celsius.high, 3) + " °C", water_for(step)});
@@ -161,8 +162,8 @@ class OrderJudge : public StepJudge {
         const auto& words = chemical(addition).acts_as;
         const bool sour = std::ranges::find(words, "acid") != words.end();
         if (!sour || !density_is_known(addition)) return false;
-        const std::optional<Strength> bottle =
-            addition.strength ? *addition.strength : form_of(chemical(addition), addition.form).sold_as;
+        if (addition.strength) return parts_in_a_hundred(reader_.model, addition) >= concentrated_percent;
+        const auto& bottle = form_of(chemical(addition), addition.form).sold_as;
         const bool percent = bottle && (bottle->unit == Unit::percent_w_w || bottle->unit == Unit::percent_v_v);
         return percent && bottle->value >= concentrated_percent;
     }

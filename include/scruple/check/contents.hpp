@@ -29,6 +29,9 @@ struct Dose {
 [[nodiscard]] Exact purity(const Form& form);
 /// The share of an addition's grams (Dose::grams) that is the substance; all of them where its strength is said.
 [[nodiscard]] Exact purity(const Model& model, const Addition& addition);
+/// How strong a chemical in solution (addition.strength) is, whatever its strength is said in: the percentage by weight
+/// or by volume, or else the grams in 100 ml.
+[[nodiscard]] Exact parts_in_a_hundred(const Model& model, const Addition& addition);
 
 /// What a dissolved gram of a solid takes up, in ml. An estimate, good to a few tenths of a ml a gram: what the
 /// chemical's `takes up` says, else 18.0 ml a mole of water of crystallisation (its volume as water), and for
