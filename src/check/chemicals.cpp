@@ -38,6 +38,15 @@ class ChemicalReader {
         }
     }
 
+    /// By weight: the density that would make it so from a volume is said on a line of its own, or not at all.
+    std::optional<Strength> read_sold_as(const syntax::Quantity& written) {
+        const auto strength = read_strength(reader_, written);
+        if (!strength || strength->unit == quantity::Unit::percent_w_w) return strength;
+        reader_.report(Kind::wrong_kind_of_unit, written.span(),
+                       {reader_.text(written.span()), "what a volume holds", "what 100 g hold (% w/w)"});
+        return std::nullopt;
+    }
+
     void read_form(const syntax::Form& form) {
         const auto formula = read_formula(reader_, form.formula);
         if (!formula) return;
@@ -56,8 +65,7 @@ class ChemicalReader {
             made.also.push_back(reader_.text(name));
             made.called.push_back(reader_.normal(made.also.back()));
         }
-        if (form.strength != syntax::nowhere)
-            made.sold_as = read_strength(reader_, reader_.tree.quantities[form.strength]);
+        if (form.strength != syntax::nowhere) made.sold_as = read_sold_as(reader_.tree.quantities[form.strength]);
         if (made.molar_mass > 0) made.mol_per_gram = (purity(made) / made.molar_mass).to_double();
         for (const auto& other : chemical_.forms) {
             if (other.name == made.name) reader_.report(Kind::said_twice, form.name.span, {made.name});

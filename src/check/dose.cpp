@@ -112,8 +112,7 @@ Dose of_dissolved(const Model& model, const Chemical& chemical, const Addition& 
 }  // namespace
 
 Exact purity(const Form& form) {
-    if (!form.sold_as || form.sold_as->unit != Unit::percent_w_w) return 1;
-    return form.sold_as->value / 100;
+    return form.sold_as ? form.sold_as->value / 100 : Exact(1);
 }
 
 Exact purity(const Model& model, const Addition& addition) {

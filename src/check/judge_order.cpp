@@ -11,7 +11,6 @@ namespace {
 
 using diagnostics::Kind;
 using quantity::significant_text;
-using quantity::Unit;
 
 constexpr double pinch_mol_per_l = 0.12;  // of sulfite: 15 g of the anhydrous salt in a litre
 constexpr double cold_enough_celsius = 30;
@@ -164,8 +163,7 @@ class OrderJudge : public StepJudge {
         if (!sour || !density_is_known(addition)) return false;
         if (addition.strength) return parts_in_a_hundred(reader_.model, addition) >= concentrated_percent;
         const auto& bottle = form_of(chemical(addition), addition.form).sold_as;
-        const bool percent = bottle && (bottle->unit == Unit::percent_w_w || bottle->unit == Unit::percent_v_v);
-        return percent && bottle->value >= concentrated_percent;
+        return bottle && bottle->value >= concentrated_percent;
     }
 
     [[nodiscard]] text::Span place(const Step& step) const {
