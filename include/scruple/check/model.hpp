@@ -37,9 +37,8 @@ struct Form {
     std::vector<std::string_view> also{};
     std::string_view formula_text{};
     chemistry::Formula formula{};
-    Exact molar_mass{};  ///< g/mol
-    std::optional<Strength>
-        sold_as{};  ///< `99.5 % w/w`, always by weight: what the bottle of this form holds of the substance
+    Exact molar_mass{};                 ///< g/mol
+    std::optional<Strength> sold_as{};  ///< `99.5 % w/w`, by weight: what the bottle of this form holds
     Place place{};
     std::vector<std::string> called{};  ///< the name and the others, normal (syntax::normal_name)
     Exact room_per_gram{};              ///< ml that a dissolved gram takes up (room_of_gram)
