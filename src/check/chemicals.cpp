@@ -40,7 +40,7 @@ class ChemicalReader {
 
     /// By weight: the density that would make it so from a volume is said on a line of its own, or not at all.
     std::optional<Strength> read_sold_as(const syntax::Quantity& written) {
-        const auto strength = read_strength(reader_, written);
+        auto strength = read_strength(reader_, written);
         if (!strength || strength->unit == quantity::Unit::percent_w_w) return strength;
         reader_.report(Kind::wrong_kind_of_unit, written.span(),
                        {reader_.text(written.span()), "what a volume holds", "what 100 g hold (% w/w)"});
