@@ -49,7 +49,7 @@ Markup words(std::string_view text) {
 }
 
 Markup lines(std::string_view text) {
-    return element("pre", "", escaped(text::printable_lines(text)));
+    return element("pre", R"(class="listing")", escaped(text::printable_lines(text)));
 }
 
 Markup element(std::string_view name, std::string_view attributes, const Markup& inside) {

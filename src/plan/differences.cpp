@@ -76,9 +76,9 @@ std::string with(const std::string& place, const std::string& rest) {
     return rest.empty() ? place : place + "; " + rest;
 }
 
-class OfAKind {
+class FactsOfAKind {
   public:
-    OfAKind(std::span<const Fact> before, std::span<const Fact> after, Of of)
+    FactsOfAKind(std::span<const Fact> before, std::span<const Fact> after, Of of)
         : of_(of), before_(those(before, of)), after_(those(after, of)) {
         kept_ = of == Of::work ? in_order(before_, after_) : Pairs(after_.size(), nobody);
         pairs_ = kept_;
@@ -155,7 +155,7 @@ bool told_by_contents(const Difference& it, std::span<const Fact> before, std::s
 
 std::vector<Difference> differences(std::span<const Fact> before, std::span<const Fact> after) {
     std::vector<Difference> all;
-    for (const Of of : all_kinds_of_facts) OfAKind(before, after, of).add_to(all);
+    for (const Of of : all_kinds_of_facts) FactsOfAKind(before, after, of).add_to(all);
     std::vector<Difference> told;
     for (const Difference& it : all)
         if (!told_by_contents(it, before, after, all)) told.push_back(it);
