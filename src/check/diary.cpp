@@ -173,8 +173,8 @@ namespace {
 bool puts_on_the_shelf(const LogEntry& line, const LogEntry& discarded) {
     using On = LogEntry::What;
     if (line.what != On::received && line.what != On::mixed && line.what != On::on_shelf) return false;
-    return line.solution == discarded.solution && line.chemical == discarded.chemical &&
-           line.strength == discarded.strength && (discarded.form == none || line.form == discarded.form);
+    return line.solution == discarded.solution && line.chemical == discarded.chemical && line.form == discarded.form &&
+           line.strength == discarded.strength;
 }
 
 }  // namespace

@@ -78,7 +78,7 @@ class OrderJudge : public StepJudge {
 
     void judge_hindered(const Step& step) {
         const auto* there = first_sulfite_ == nullptr ? nullptr : step.before.find(first_sulfite_->chemical);
-        if (there == nullptr || !(step.before.ml > 0)) return;
+        if (there == nullptr || step.before.solvents.empty()) return;
         const double mol_per_l = 1000 * there->mol / step.before.ml;
         if (mol_per_l <= pinch_mol_per_l) return;
         const auto& salt = chemical(*first_sulfite_);

@@ -2,6 +2,7 @@
 #include "least_squares.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -103,8 +104,8 @@ class Descent {
 
 /// Starts a coordinate: fewer where there are more of them.
 std::size_t starts_for(std::size_t unknowns) {
-    constexpr std::size_t starts[] = {12, 6, 4, 3};
-    return starts[std::min<std::size_t>(unknowns, 4) - 1];
+    constexpr std::array<std::size_t, 4> starts{12, 6, 4, 3};
+    return starts[std::min(unknowns, starts.size()) - 1];
 }
 
 }  // namespace

@@ -127,7 +127,7 @@ struct ResolvedFormat {
     Id format = none;
     std::optional<Exact> area_cm2{};
 };
-[[nodiscard]] ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format);
+[[nodiscard]] std::optional<ResolvedFormat> resolve_format(Reader& reader, const syntax::FilmFormat& format);
 
 /// `part C`, `stock`: a name that one recipe's solutions may have among themselves.
 [[nodiscard]] bool begins_with_section_word(std::string_view normal);

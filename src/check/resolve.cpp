@@ -214,21 +214,22 @@ Id resolve_solution(Reader& reader, const syntax::Name& name, Id recipe) {
     return none;
 }
 
-ResolvedFormat resolve_format(Reader& reader, const syntax::FilmFormat& format) {
+std::optional<ResolvedFormat> resolve_format(Reader& reader, const syntax::FilmFormat& format) {
     if (!format.width.loose() && !format.height.loose()) {
         const Exact inch_cm(127, 50);
         const Exact step = format.length_unit == 'i' ? inch_cm : format.length_unit == 'm' ? Exact(1, 10) : Exact(1);
         if (format.width.value() <= Exact(0) || format.height.value() <= Exact(0)) {
             reader.report(Kind::not_above_nothing, format.span, {reader.text(format.span)});
-            return {};
+            return std::nullopt;
         }
-        return {none, format.width.value() * step * (format.height.value() * step)};
+        return ResolvedFormat{none, format.width.value() * step * (format.height.value() * step)};
     }
     const auto written = reader.text(format.span);
     const auto found = reader.model.format_names.find(reader.normal(written));
-    if (found != reader.model.format_names.end()) return {found->second, reader.model.formats[found->second].area_cm2};
+    if (found != reader.model.format_names.end())
+        return ResolvedFormat{found->second, reader.model.formats[found->second].area_cm2};
     reader.report(Kind::unknown_film, format.span, {written, nearest_format(reader, written)});
-    return {};
+    return std::nullopt;
 }
 
 }  // namespace scruple::check

@@ -33,13 +33,14 @@ std::optional<Use> read_use(Reader& reader, const syntax::Item& item) {
     const auto& format = reader.tree.formats[item.format];
     const auto count = read_number(reader, item.count);
     const auto found = resolve_format(reader, format);
-    if (!count || (found.format == none && !found.area_cm2)) return std::nullopt;
+    if (!count || !found) return std::nullopt;
     if (*count <= Exact(0)) {
         reader.report(Kind::not_above_nothing, span, {reader.text(span)});
         return std::nullopt;
     }
-    Use use{.count = *count, .format = found.format, .sheets = format.sheet, .text = reader.text(span), .area_cm2 = {}};
-    if (found.area_cm2) use.area_cm2 = *count * *found.area_cm2;
+    Use use{
+        .count = *count, .format = found->format, .sheets = format.sheet, .text = reader.text(span), .area_cm2 = {}};
+    if (found->area_cm2) use.area_cm2 = *count * *found->area_cm2;
     return use;
 }
 
@@ -66,9 +67,9 @@ std::optional<PerUse> read_per(Reader& reader, const syntax::Per& per) {
     }
     const auto& format = reader.tree.formats[per.format];
     const auto found = resolve_format(reader, format);
-    if (found.format == none && !found.area_cm2) return std::nullopt;
-    return PerUse{.format = found.format,
-                  .area_cm2 = found.area_cm2,
+    if (!found) return std::nullopt;
+    return PerUse{.format = found->format,
+                  .area_cm2 = found->area_cm2,
                   .ml = {},
                   .text = reader.text(with_word_before(reader, format.span))};
 }

@@ -96,3 +96,20 @@ TEST_CASE("whatever was checked before, a workspace is checked as if it were the
         }
     CHECK(told > edits.size());
 }
+
+TEST_CASE("in passing, what a solution of another file takes is not let go") {
+    test::Workspace workspace;
+    // Recipes alone, and so read in passing.
+    workspace.add("parts.scruple",
+                  "recipe Heron\npart A\n    water   800 ml\n    sodium sulfite (anhydrous)   100 g\n"
+                  "    water to make   1 l\n");
+    // A process besides, and so read whole.
+    workspace.add("baths.scruple",
+                  "process Pond\n    wash   5 min\nrecipe Coot\n    Heron part A   500 ml\n    water to make   1 l\n"
+                  "    expect sodium sulfite (anhydrous) 70 to 80 g/l\n");
+    workspace.check();
+    const std::string whole = described(workspace);
+    CHECK(whole.find("holds 50 g/l") != std::string::npos);
+    workspace.check_in_passing();
+    CHECK(described(workspace) == whole);
+}
