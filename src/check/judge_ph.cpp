@@ -34,8 +34,7 @@ class PhJudge {
 
     /// What goes to film or paper as it is. A part may well be sour.
     [[nodiscard]] static bool is_used_developer(const Model& model, const Section& section) {
-        if (section.recipe == none || section.kind == SectionKind::part || section.kind == SectionKind::replenisher ||
-            section.kind == SectionKind::conversion)
+        if (section.recipe == none || section.kind == SectionKind::part || section.kind == SectionKind::replenisher)
             return false;
         return model.recipes[section.recipe].is_a.find("developer") != std::string_view::npos;
     }

@@ -80,18 +80,42 @@ void explain_colon(Reader& reader, std::string_view written, text::Span span) {
                    "`" + plus + "` for the first, `" + first + "+" + std::to_string(*rest) + "` for the second"});
 }
 
-/// Whether the comma could mark thousands: three digits after it, and not a nought alone before it.
+/// Whether all of it are digits, and there are some.
+bool are_digits(std::string_view text) {
+    return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+/// `1,000`, `1,000,000.5`: three digits after each comma, and no nought in front.
 bool may_mark_thousands(std::string_view written) {
+    const auto point = std::min(written.find('.'), written.size());
+    auto whole = written.substr(0, point);
+    if (point < written.size() && !are_digits(written.substr(point + 1))) return false;
+    const auto first = whole.substr(0, whole.find(','));
+    if (!are_digits(first) || first.size() > 3 || first.front() == '0') return false;
+    for (whole.remove_prefix(first.size()); !whole.empty(); whole.remove_prefix(4))
+        if (whole.size() < 4 || whole.front() != ',' || !are_digits(whole.substr(1, 3))) return false;
+    return true;
+}
+
+/// `12,5` and `,5`
+bool may_be_decimal(std::string_view written) {
     const auto comma = written.find(',');
-    return written.size() - comma == 4 && comma > 0 && !written.starts_with('0');
+    return (comma == 0 || are_digits(written.substr(0, comma))) && are_digits(written.substr(comma + 1));
 }
 
 void explain_comma(Reader& reader, std::string_view written, text::Span span) {
-    std::string point(written);
-    std::string without(written);
+    std::string point(written.starts_with(',') ? "0" : "");
+    point += written;
     std::ranges::replace(point, ',', '.');
+    std::string without(written);
     std::erase(without, ',');
-    const auto write = may_mark_thousands(written) ? "`" + point + "` or `" + without + "`" : "`" + point + "`";
+    const bool decimal = may_be_decimal(written), thousands = may_mark_thousands(written);
+    if (!decimal && !thousands) {
+        reader.report(Kind::unclear_number, span, {written});
+        return;
+    }
+    const auto write = (decimal ? "`" + point + "`" : "") + (decimal && thousands ? " or " : "") +
+                       (thousands ? "`" + without + "`" : "");
     reader.report(Kind::decimal_comma, span, {written, write});
 }
 
