@@ -6,7 +6,9 @@
 build_needs="g++ cmake ninja-build pkgconf libfmt-dev libcli11-dev tao-pegtl-dev nlohmann-json3-dev libboost-dev
     libutf8proc-dev libcairo2-dev libpango1.0-dev libqrencode-dev libmd-dev fonts-dejavu-core fonts-droid-fallback"
 
-test_needs="doctest-dev units glpk-utils openbabel python3 python3-periodictable python3-jsonschema python3-selenium clang-format clang-tidy lld
+# What the tests are compiled with, and what they run.
+test_build_needs="doctest-dev"
+test_needs="units glpk-utils openbabel python3 python3-periodictable python3-jsonschema python3-selenium clang-format clang-tidy lld
     clang libclang-rt-dev llvm shellcheck mandoc bash zsh fish poppler-utils qpdf zbar-tools python3-pil python3-icalendar chromium chromium-driver
     git libxml2-utils cmark-gfm locales perl neovim vim emacs-nox elpa-eglot valgrind dpkg-dev file"
 # A node from elsewhere brings its own npm, and Debian's cannot stand beside it.

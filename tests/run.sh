@@ -33,6 +33,13 @@ check() {
     fi
 }
 
+# needs_are_there: once what installs them has ended.
+needs_are_there() {
+    wait "$installing" && return
+    cat "$logs/need-of-tests.txt"
+    return 1
+}
+
 # build FOLDER OPTION...: configures with the tests, which the demo leaves out, and builds into build/FOLDER.
 build() {
     folder=build/$1
@@ -76,7 +83,7 @@ scripts_check() {
 
 coverage() {
     # shellcheck disable=SC2086 # lists of packages
-    need $build_needs $test_needs $coverage_needs &&
+    need $build_needs $test_build_needs $test_needs $coverage_needs &&
         build coverage -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_COVERAGE=ON &&
         find build/coverage -name '*.gcda' -delete &&
         ctest --test-dir build/coverage -j "$jobs" --output-on-failure &&
@@ -93,10 +100,15 @@ elif [ $# -gt 0 ]; then
     exit 2
 fi
 
+# What the tests run is put in place while the first build goes on: unpacking waits for the disk most of the time.
 # shellcheck disable=SC2086 # lists of packages
-check setup need $build_needs $test_needs
-check node-packages node_packages
+check setup need $build_needs $test_build_needs
+# shellcheck disable=SC2086
+need $test_needs >"$logs/need-of-tests.txt" 2>&1 &
+installing=$!
 check build-release build release -DCMAKE_BUILD_TYPE=Release
+check setup-of-tests needs_are_there
+check node-packages node_packages
 suite release
 check build-sanitizers build sanitize -DCMAKE_BUILD_TYPE=Debug -DSCRUPLE_SANITIZE=ON -DCMAKE_CXX_COMPILER=clang++
 suite sanitize
