@@ -103,6 +103,15 @@ bool may_be_decimal(std::string_view written) {
     return (comma == 0 || are_digits(written.substr(0, comma))) && are_digits(written.substr(comma + 1));
 }
 
+/// `.5` and `5.` are as good as read.
+void explain_unclear(Reader& reader, std::string_view written, text::Span span) {
+    std::string write = "digits, if need be with a decimal point between them (`0.7`), or a fraction (`1 1/2`, `½`)";
+    if (written.starts_with('.') && are_digits(written.substr(1))) write = "`0" + std::string(written) + "`";
+    if (written.ends_with('.') && are_digits(written.substr(0, written.size() - 1)))
+        write = "`" + std::string(written.substr(0, written.size() - 1)) + "`";
+    reader.report(Kind::unclear_number, span, {written, write});
+}
+
 void explain_comma(Reader& reader, std::string_view written, text::Span span) {
     std::string point(written.starts_with(',') ? "0" : "");
     point += written;
@@ -110,10 +119,7 @@ void explain_comma(Reader& reader, std::string_view written, text::Span span) {
     std::string without(written);
     std::erase(without, ',');
     const bool decimal = may_be_decimal(written), thousands = may_mark_thousands(written);
-    if (!decimal && !thousands) {
-        reader.report(Kind::unclear_number, span, {written});
-        return;
-    }
+    if (!decimal && !thousands) return explain_unclear(reader, written, span);
     const auto write = (decimal ? "`" + point + "`" : "") + (decimal && thousands ? " or " : "") +
                        (thousands ? "`" + without + "`" : "");
     reader.report(Kind::decimal_comma, span, {written, write});
@@ -126,7 +132,7 @@ void explain_number(Reader& reader, const syntax::Number& number) {
     } else if (written.find(',') != std::string_view::npos) {
         explain_comma(reader, written, number.span);
     } else {
-        reader.report(Kind::unclear_number, number.span, {written});
+        explain_unclear(reader, written, number.span);
     }
 }
 
