@@ -50,12 +50,14 @@ std::vector<std::string> split(std::string_view written, char mark) {
     return pieces;
 }
 
+/// Whether all of it are digits, and there are some.
+bool are_digits(std::string_view text) {
+    return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
 /// The figure less one part, where the second figure may count the whole: 8 for `1:9`, nothing for `3:1`.
 std::optional<long> rest_of_whole(const std::vector<std::string>& pieces) {
-    const auto whole = [](const std::string& piece) {
-        return !piece.empty() && piece.size() < 9 &&
-               std::ranges::all_of(piece, [](char c) { return c >= '0' && c <= '9'; });
-    };
+    const auto whole = [](const std::string& piece) { return are_digits(piece) && piece.size() < 9; };
     if (pieces.size() != 2 || !whole(pieces[0]) || !whole(pieces[1])) return std::nullopt;
     const long rest = std::stol(pieces[1]) - std::stol(pieces[0]);
     return rest > 0 ? std::optional(rest) : std::nullopt;
@@ -78,11 +80,6 @@ void explain_colon(Reader& reader, std::string_view written, text::Span span) {
     reader.report(Kind::ratio_by_colon, span,
                   {written, readings,
                    "`" + plus + "` for the first, `" + first + "+" + std::to_string(*rest) + "` for the second"});
-}
-
-/// Whether all of it are digits, and there are some.
-bool are_digits(std::string_view text) {
-    return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
 /// `1,000`, `1,000,000.5`: three digits after each comma, and no nought in front.

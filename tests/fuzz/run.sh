@@ -13,7 +13,7 @@ programs=${FUZZ_BUILD:-build/sanitize}/tests/fuzz
 all="alike compile formulas log paper parse plans printed reactions server"
 jobs=$(nproc)
 work=build/fuzz
-# Weighing inputs by how rare is what they reach takes libFuzzer four times as long as the inputs themselves do, and more.
+# Weighing inputs by how rare is what they reach would take libFuzzer four times as long as the inputs themselves.
 # Anything that takes longer than ten seconds, or more memory than this, is a fault. What Fontconfig keeps as long as the
 # process lasts is no leak of ours.
 limits="-entropic=0 -timeout=10 -rss_limit_mb=2048 -malloc_limit_mb=1024 -max_len=4096"

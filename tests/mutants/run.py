@@ -113,9 +113,9 @@ def outcome(mutant, programs, suites):
 
 
 def explained():
-    """`file | text of the place | why it is the same` a line."""
-    rows = [line.split(" | ") for line in (ROOT / "tests/mutants/equivalent.txt").read_text().splitlines() if " | " in line]
-    return {(file, text) for file, text, _ in rows}
+    """`file | operator | text of the place | why it is the same` a line."""
+    rows = [line.split(" | ") for line in (ROOT / "tests/mutants/equivalent.txt").read_text().splitlines() if line and not line.startswith("#")]
+    return {(file, operator, text) for file, operator, text, _ in rows}
 
 
 def told(mutants, outcomes):
@@ -123,7 +123,7 @@ def told(mutants, outcomes):
     same = explained()
     with open(WORK / "survivors.txt", "w", encoding="utf-8") as survivors:
         for mutant, what in zip(mutants, outcomes):
-            if what != "killed" and (mutant["file"], mutant["text"].strip()) in same:
+            if what != "killed" and (mutant["file"], mutant["operator"], mutant["text"].strip()) in same:
                 what = "same"
             for key in (mutant["file"].split("/")[1], mutant["operator"], "all"):
                 groups[key][what] += 1
